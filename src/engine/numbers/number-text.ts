@@ -1,7 +1,6 @@
 /** Exact numbers as text: for records (nothing lost) and for reading (at most some digits). */
 import Fraction from 'fraction.js';
 import type { Exact } from './exact.ts';
-import { parseDecimal } from './exact.ts';
 import { round } from './rounding.ts';
 
 /** For records: `"214.5"` where the number ends as a decimal, otherwise a fraction `"214/3"`. */
@@ -9,13 +8,11 @@ export function recordText(value: Exact): string {
   return decimalDigits(value) === undefined ? value.toFraction() : decimalText(value);
 }
 
-/** The number in a record text again. Throws for what `recordText` never writes. */
+/** The number in a record text again (hashes of a draw stand as `0x...`). Throws for all else. */
 export function fromRecordText(text: string): Exact {
-  if (/^-?\d+\/\d+$/.test(text)) return new Fraction(text);
-  const parsed = parseDecimal(text);
-  if (parsed === undefined && /^-?\d+(?:\.\d+)?$/.test(text)) return new Fraction(text);
-  if (parsed === undefined) throw new RangeError(`not a recorded number: ${JSON.stringify(text)}`);
-  return parsed;
+  if (/^-?\d+(?:\.\d+|\/\d+)?$/.test(text)) return new Fraction(text);
+  if (/^0x[0-9a-f]+$/.test(text)) return new Fraction(BigInt(text));
+  throw new RangeError(`not a recorded number: ${JSON.stringify(text)}`);
 }
 
 /** For reading: all digits of a number that ends, otherwise `places` digits rounded half up. */

@@ -171,10 +171,11 @@ export interface ScoreParts {
   readonly maximum: Exact | undefined;
 }
 
+/** Plain JSON. `sum` is a record text: what the parts added up to before the lower limit. */
 export type ScoreFlag =
   | { readonly kind: 'not-seen'; readonly position: number; readonly treatedAs: NotSeenRule }
   | { readonly kind: 'score-stands'; readonly ruling: RulingCode }
-  | { readonly kind: 'lower-limit'; readonly sum: Exact };
+  | { readonly kind: 'lower-limit'; readonly sum: string };
 
 /** What is missing or out of range on a go, so that the judge can put it right. */
 export interface GoFault {

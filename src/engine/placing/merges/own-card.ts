@@ -1,0 +1,33 @@
+/**
+ * Each judge placed separately: the card is the result.
+ *
+ * Source: several judges at one class so that an exhibitor earns several sets of placings
+ * (http://www.pasofinoequestrian.com/articles/pf_judgingFAQ_gallup.html); rail classes are placed, not scored.
+ */
+import { recordText } from '../../numbers/number-text.ts';
+import type { PanelCard } from '../types.ts';
+import type { Merge } from './merge.ts';
+
+export function mergeOwnCard(card: PanelCard): Merge {
+  const { judge } = card;
+  return {
+    total: (entry) => card.lines.get(entry)?.score,
+    steps: [
+      {
+        of: 'merge',
+        compare: () => ({
+          basis: { step: 'card-place', judge },
+          better: 'lower',
+          measure: (entry) => {
+            const line = card.lines.get(entry);
+            const score = line?.score;
+            return {
+              value: line?.place,
+              ...(score === undefined ? {} : { parts: [{ judge, value: recordText(score) }] }),
+            };
+          },
+        }),
+      },
+    ],
+  };
+}

@@ -1,0 +1,98 @@
+/** What the merge of the cards gave an entry, in one clause. */
+import { fromRecordText } from '../numbers/number-text.ts';
+import type { Basis, Compared, EntryId, Reason, ReasonPart } from '../placing/types.ts';
+import { count, figure, list, type Names, ordinal, placeFigure } from './words.ts';
+
+/**
+ * The clause for `line` in a reason of the merge; `behind` is the nearest entry that the reason placed behind it.
+ * `undefined` for steps that are no merge.
+ */
+export function mergeClause(
+  reason: Reason,
+  line: Compared,
+  { behind, names }: { readonly behind: Compared | undefined; readonly names: Names },
+): string | undefined {
+  const { basis } = reason;
+  const parts = line.parts ?? [];
+  switch (basis.step) {
+    case 'card-place':
+      return cardPlace(basis.judge, line, names);
+    case 'total':
+    case 'place-points':
+      return `${addition(parts)} = ${valueOf(line)}${basis.step === 'place-points' ? ' points' : ''}${aside(parts, names)}`;
+    case 'mean':
+      return `${meanOf(parts)} = ${valueOf(line)}${aside(parts, names)}`;
+    case 'rank-sum':
+      return `places ${list(counted(parts).map((part) => figure(part.value)))} add up to ${valueOf(line)}${aside(parts, names)}`;
+    case 'majority-place':
+      return majorityPlace(basis, line, { behind, names });
+    case 'total-of-all':
+      return `the places of all judges add up to ${valueOf(line)}`;
+    case 'pairwise-wins':
+      return `level with or ahead of ${valueOf(line)} others, each by the judges between the two`;
+    case 'referee':
+      return refereeCall(basis, line.entry, { compared: reason.compared, names });
+    default:
+      return undefined;
+  }
+}
+
+const valueOf = ({ value }: Compared) => (value === null ? 'none' : figure(value));
+const isOut = ({ note }: ReasonPart) => note === 'discarded-high' || note === 'discarded-low';
+const counted = (parts: readonly ReasonPart[]) => parts.filter((part) => !isOut(part));
+const addition = (parts: readonly ReasonPart[]) => counted(parts).map(({ value }) => figure(value)).join(' + ');
+
+function meanOf(parts: readonly ReasonPart[]): string {
+  const given = counted(parts);
+  return given.length === 1 ? addition(parts) : `mean of ${list(given.map(({ value }) => figure(value)))}`;
+}
+
+function cardPlace(judge: string, line: Compared, names: Names): string {
+  const [score] = line.parts ?? [];
+  const place = line.value === null ? 'off the card' : placeFigure(line.value);
+  return `${names.judge(judge)} had it ${place}${score === undefined ? '' : ` with ${figure(score.value)}`}`;
+}
+
+/** What does not meet the eye in the numbers: who was discarded, left the entry off, gave no score. */
+function aside(parts: readonly ReasonPart[], names: Names): string {
+  const by = (note: ReasonPart['note']) => parts.filter((part) => part.note === note);
+  const notes = [
+    ...by('discarded-high').map((part) => `${names.judge(part.judge)}'s ${figure(part.value)}, the highest, discarded`),
+    ...by('discarded-low').map((part) => `${names.judge(part.judge)}'s ${figure(part.value)}, the lowest, discarded`),
+    ...by('left-off').map((part) => `left off by ${names.judge(part.judge)}: counts ${figure(part.value)}`),
+    ...by('no-score').map((part) => `no score from ${names.judge(part.judge)}: counts ${figure(part.value)}`),
+  ];
+  return notes.length === 0 ? '' : ` (${notes.join('; ')})`;
+}
+
+function majorityPlace(
+  { needed, judges }: Extract<Basis, { step: 'majority-place' }>,
+  line: Compared,
+  { behind, names }: { readonly behind: Compared | undefined; readonly names: Names },
+): string {
+  if (line.value === null) return `no place that ${count(needed)} of ${count(judges)} judges gave it or better`;
+  const column = Number(line.value);
+  const had = judgesAtOrBetter(line, column);
+  const place = column === 1 ? 'first' : `${ordinal(column)} or better`;
+  const clause = `${count(had)} of ${count(judges)} judges had ${names.entry(line.entry)} ${place}`;
+  if (behind === undefined) return clause;
+  const others = judgesAtOrBetter(behind, column);
+  if (others >= needed) return clause;
+  return `${clause}; ${names.entry(behind.entry)} had ${others === 0 ? 'none' : `only ${count(others)}`}`;
+}
+
+function judgesAtOrBetter({ parts = [] }: Compared, column: number): number {
+  return parts.filter(({ value, note }) => note !== 'left-off' && fromRecordText(value).compare(column) <= 0).length;
+}
+
+function refereeCall(
+  { tops, agreed }: Extract<Basis, { step: 'referee' }>,
+  entry: EntryId,
+  { compared, names }: { readonly compared: readonly Compared[]; readonly names: Names },
+): string {
+  const called = names.entry(entry);
+  if (tops.length === 1) return `${called} stood next on the one judge's card that still had entries`;
+  if (agreed) return `both judges had ${called} next`;
+  const others = list(compared.filter((one) => one.entry !== entry).map((one) => names.entry(one.entry)));
+  return `the judges differed between ${called} and ${others}, and the referee had ${called} higher`;
+}

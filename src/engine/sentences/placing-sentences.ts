@@ -1,0 +1,128 @@
+/** Why an entry is where it is, in sentences that an exhibitor understands, out of the typed reasons. */
+import { fromRecordText } from '../numbers/number-text.ts';
+import type { Compared, EntryId, Placing, PlacingNote, Reason, Unplaced } from '../placing/types.ts';
+import { mergeClause } from './merge-sentences.ts';
+import { tieClause, tiedWith } from './tie-sentences.ts';
+import { capital, count, figure, list, type Names, ordinal } from './words.ts';
+
+const mergeSteps = new Set<string>(['card-place', 'total', 'mean', 'rank-sum', 'place-points', 'majority-place', 'referee', 'pairwise-wins']);
+
+/** The sentences for one placed entry: the merge first, then each tie that it was in, then what its cards note. */
+export function because(placing: Placing, entry: EntryId, names: Names): string[] {
+  const placed = placing.placed.find((one) => one.entry === entry);
+  if (placed === undefined) return [];
+  const touching = placing.reasons.filter(({ compared }) => compared.some((one) => one.entry === entry));
+  const merges = touching.filter(({ basis }) => mergeSteps.has(basis.step));
+  const merge = merges.at(0)?.basis.step === 'referee' ? merges.at(-1) : merges.at(0);
+  const ties = touching.filter((reason) => !mergeSteps.has(reason.basis.step) && splits(reason, entry));
+  return [
+    lead({ placing, entry, place: placed.place, merge, names }),
+    ...ties.map((reason) => splitSentence(reason, entry, names)),
+    ...(placed.tied ? [sharedSentence(placing, { entry, place: placed.place, names })] : []),
+    ...notesOn(placing, entry, names),
+  ];
+}
+
+/** Why an entry has no place. */
+export function whyUnplaced({ entry, why }: Unplaced, names: Names): string {
+  switch (why.code) {
+    case 'ruled-out': {
+      const rulings = list(why.rulings.map((code) => code.replace('-', ' ')));
+      return `${names.entry(entry)} may not be placed: ruled ${rulings || 'out'} by ${list(why.judges.map(names.judge))}.`;
+    }
+    case 'on-no-card':
+      return `${names.entry(entry)} is on no judge's card.`;
+    case 'no-score':
+      return `${names.entry(entry)} has no score from ${list(why.judges.map(names.judge))}, and every judge's score is needed.`;
+    case 'beyond-places':
+      return `Only ${count(why.placesGiven)} ${why.placesGiven === 1 ? 'place is' : 'places are'} given in this class.`;
+  }
+}
+
+/** What a judge's card says beside the numbers. */
+export function noteSentence({ judge, flag }: PlacingNote, names: Names): string {
+  const by = capital(names.judge(judge));
+  switch (flag.kind) {
+    case 'not-seen':
+      return flag.treatedAs === 'left-out'
+        ? `${by} could not see ${names.maneuver(flag.position)}; it is left out of that score, neither a zero nor a fault.`
+        : `${by} could not see ${names.maneuver(flag.position)}; it is judged as not shown, and the judge ruled on the pattern.`;
+    case 'score-stands':
+      return `${by} noted ${flag.ruling.replace('-', ' ')}; at the judge's discretion the score stands.`;
+    case 'lower-limit':
+      return `${by}'s marks add up to ${figure(flag.sum)}, which counts as the lowest score of the sheet.`;
+  }
+}
+
+interface Lead {
+  readonly placing: Placing;
+  readonly entry: EntryId;
+  readonly place: number;
+  readonly merge: Reason | undefined;
+  readonly names: Names;
+}
+
+function lead({ placing, entry, place, merge, names }: Lead): string {
+  const line = merge?.compared.find((one) => one.entry === entry);
+  const clause = merge && line && mergeClause(merge, line, { behind: behindIn(placing, merge, entry), names });
+  if (clause !== undefined) return `${capital(ordinal(place))}: ${clause}.`;
+  const only = placing.placed.length === 1;
+  return only ? `${capital(ordinal(place))}: the only entry placed.` : `${capital(ordinal(place))}.`;
+}
+
+/** The entry placed directly behind, where the same reason compared both and put it behind. */
+function behindIn({ placed }: Placing, { compared, better }: Reason, entry: EntryId): Compared | undefined {
+  const at = placed.findIndex((one) => one.entry === entry);
+  const next = placed.slice(at + 1).find((one) => one.place !== placed[at]?.place);
+  const own = compared.find((one) => one.entry === entry);
+  const other = compared.find((one) => one.entry === next?.entry);
+  return own && other && compareValues(own, other, better) < 0 ? other : undefined;
+}
+
+function splits({ compared, better }: Reason, entry: EntryId): boolean {
+  const line = compared.find((one) => one.entry === entry);
+  return line !== undefined && compared.some((one) => compareValues(one, line, better) !== 0);
+}
+
+function splitSentence(reason: Reason, entry: EntryId, names: Names): string {
+  const line = reason.compared.find((one) => one.entry === entry);
+  if (line === undefined) return '';
+  if (reason.basis.step === 'status') return statusSentence(line, names);
+  return `Tied with ${tiedWith(reason, line, names)}; ${sideOf(reason, line)}${tieClause(reason, line, names)}.`;
+}
+
+/** Where a split put the entry among those it was tied with; a lot and a decision speak for themselves. */
+function sideOf({ basis, compared, better }: Reason, line: Compared): string {
+  if (basis.step === 'draw' || basis.step === 'decision') return '';
+  const against = compared.filter((one) => one !== line).map((one) => compareValues(one, line, better));
+  const ahead = against.some((sign) => sign > 0);
+  const behind = against.some((sign) => sign < 0);
+  if (ahead && behind) return 'ahead of some by ';
+  return ahead ? 'ahead by ' : 'behind by ';
+}
+
+/** Below zero: `a` stands before `b`. No value stands behind all that have one. */
+function compareValues(a: Compared, b: Compared, better: Reason['better']): number {
+  if (a.value === null || b.value === null) return Number(a.value === null) - Number(b.value === null);
+  const difference = fromRecordText(a.value).compare(fromRecordText(b.value));
+  return better === 'higher' ? -difference : difference;
+}
+
+function statusSentence({ entry, value, parts = [] }: Compared, names: Names): string {
+  if (value === '0') return `${names.entry(entry)} kept the pattern, and stands above all who did not.`;
+  return `Placed below all who kept the pattern, as ruled by ${list(parts.map(({ judge }) => names.judge(judge)))}.`;
+}
+
+function sharedSentence(
+  { placed, openTies }: Placing,
+  { entry, place, names }: { readonly entry: EntryId; readonly place: number; readonly names: Names },
+): string {
+  const others = list(placed.filter((one) => one.place === place && one.entry !== entry).map((one) => names.entry(one.entry)));
+  const open = openTies.find((tie) => tie.entries.includes(entry));
+  if (open?.waitsFor === 'run-off') return `Tied with ${others}: a run-off decides, or its being declined.`;
+  return `Tied with ${others}: nothing in the rule of this class splits them, so they share the place.`;
+}
+
+function notesOn({ notes }: Placing, entry: EntryId, names: Names): string[] {
+  return notes.filter((note) => note.entry === entry).map((note) => noteSentence(note, names));
+}
