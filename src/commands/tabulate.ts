@@ -16,7 +16,9 @@ function print(text: string) {
   if (input.rule.merge.method !== 'separate') return printed(placeClass(input));
   const cards = placeSeparately(input).map(({ judge, placing }) => ({ judge, ...printed(placing) }));
   return {
-    placings: cards.flatMap(({ judge, placings }) => placings.map((line) => ({ ...line, judge }))).sort((a, b) => a.place - b.place),
+    placings: cards
+      .flatMap(({ judge, placings }) => placings.map((line) => ({ ...line, judge })))
+      .sort((a, b) => a.place - b.place),
     unplaced: cards.flatMap(({ judge, unplaced }) => unplaced.map((line) => ({ ...line, judge }))),
   };
 }

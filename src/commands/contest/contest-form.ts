@@ -9,7 +9,9 @@ const decimal = z
   .transform((value) => (Object.is(value, -0) ? '-0' : String(value).replace(/^\+(?=\d)/, '')))
   .refine((text) => parseDecimal(text) !== undefined, { error: 'a decimal is needed, such as "71.5"' });
 
-const positive = decimal.refine((text) => (parseDecimal(text)?.compare(0) ?? 0) > 0, { error: 'it must be more than 0' });
+const positive = decimal.refine((text) => (parseDecimal(text)?.compare(0) ?? 0) > 0, {
+  error: 'it must be more than 0',
+});
 const notNegative = decimal.refine((text) => (parseDecimal(text)?.compare(0) ?? -1) >= 0, {
   error: 'it may not be less than 0',
 });
@@ -27,7 +29,12 @@ const rulingEffect = z.union([
 
 const limits = z.union([
   z.tuple([decimal, decimal]),
-  z.looseObject({ low: decimal.optional(), high: decimal.optional(), min: decimal.optional(), max: decimal.optional() }),
+  z.looseObject({
+    low: decimal.optional(),
+    high: decimal.optional(),
+    min: decimal.optional(),
+    max: decimal.optional(),
+  }),
 ]);
 
 /** What a contest may say of its sheet; all of it has the defaults of a pattern class (base 70, -3 to 3 by 0.5). */
@@ -39,7 +46,14 @@ const sheet = z.looseObject({
   high: decimal.optional(),
   min: decimal.optional(),
   max: decimal.optional(),
-  form: z.looseObject({ limits: limits.optional(), low: decimal.optional(), high: decimal.optional(), step: positive.optional() }).optional(),
+  form: z
+    .looseObject({
+      limits: limits.optional(),
+      low: decimal.optional(),
+      high: decimal.optional(),
+      step: positive.optional(),
+    })
+    .optional(),
   lowest: decimal.nullable().optional(),
   notSeen: z.enum(['absent', 'left-out']).default('left-out'),
   rulings: z.record(z.string(), rulingEffect).default({}),
@@ -52,7 +66,13 @@ const go = z.strictObject({
   penalties: z.array(positive).default([]),
   form: decimal.optional(),
   ruling: z.preprocess(
-    (value) => (typeof value === 'string' ? value.trim().toLowerCase().replace(/[\s_]+/g, '-') : value),
+    (value) =>
+      typeof value === 'string'
+        ? value
+            .trim()
+            .toLowerCase()
+            .replace(/[\s_]+/g, '-')
+        : value,
     z.enum(rulingCodes).nullish(),
   ),
 });
@@ -103,7 +123,11 @@ const placing = z.strictObject({
   unplaced: decimal.default('0'),
   places: z.number().int().positive().optional(),
   cardTies: z.enum(['better', 'mean']).default('better'),
-  unlisted: z.union([z.literal('next'), z.literal('mean'), notNegative], { error: 'it must be "next", "mean" or a number' }).default('next'),
+  unlisted: z
+    .union([z.literal('next'), z.literal('mean'), notNegative], {
+      error: 'it must be "next", "mean" or a number',
+    })
+    .default('next'),
   tieJudges: z.array(z.string()).optional(),
   maneuverOrder: z.array(z.number().int().positive()).optional(),
   seed: z.union([z.string(), z.number()]).transform(String).optional(),
@@ -140,12 +164,18 @@ export function readContest(text: string): Contest {
   try {
     written = JSON.parse(text);
   } catch (error) {
-    throw new ContestFault('contest', `it is not JSON (${error instanceof Error ? error.message : String(error)})`);
+    throw new ContestFault(
+      'contest',
+      `it is not JSON (${error instanceof Error ? error.message : String(error)})`,
+    );
   }
   const read = contestForm.safeParse(written);
   if (read.success) return read.data;
   const [issue] = read.error.issues;
-  throw new ContestFault(fieldName(issue?.path ?? []), (issue?.message ?? 'it is not of the form').replace(/\s+/g, ' '));
+  throw new ContestFault(
+    fieldName(issue?.path ?? []),
+    (issue?.message ?? 'it is not of the form').replace(/\s+/g, ' '),
+  );
 }
 
 function fieldName(path: readonly PropertyKey[]): string {

@@ -1,6 +1,11 @@
 /** A contest's cards and options as the engine takes them. */
 import { exact } from '../../engine/numbers/exact.ts';
-import { cardFromGoes, cardFromPlaces, cardFromRanking, cardFromScores } from '../../engine/placing/panel-card.ts';
+import {
+  cardFromGoes,
+  cardFromPlaces,
+  cardFromRanking,
+  cardFromScores,
+} from '../../engine/placing/panel-card.ts';
 import type { MergeRule, PanelCard, PlacingInput, TieBreak } from '../../engine/placing/types.ts';
 import { type Contest, type ContestCard, ContestFault } from './contest-form.ts';
 import { contestGoes } from './contest-sheet.ts';
@@ -33,17 +38,26 @@ function panelCard(contest: Contest, card: ContestCard, index: number): PanelCar
   if (ranking !== undefined) {
     const groups = ranking.map((group) => (Array.isArray(group) ? group : [group]));
     const twice = groups.flat().find((entry, at, all) => all.indexOf(entry) !== at);
-    if (twice !== undefined) throw new ContestFault(`cards[${index}].ranking`, `entry "${twice}" stands in it twice`);
+    if (twice !== undefined)
+      throw new ContestFault(`cards[${index}].ranking`, `entry "${twice}" stands in it twice`);
     return cardFromRanking(head, groups);
   }
   if (places !== undefined) {
-    return cardFromPlaces(head, new Map(Object.entries(places).map(([entry, place]) => [entry, exact(place)])));
+    return cardFromPlaces(
+      head,
+      new Map(Object.entries(places).map(([entry, place]) => [entry, exact(place)])),
+    );
   }
   if (scores !== undefined) {
-    const lines = Object.entries(scores).map(([entry, score]) => [entry, { tier: 'kept-pattern', score: exact(score) }] as const);
+    const lines = Object.entries(scores).map(
+      ([entry, score]) => [entry, { tier: 'kept-pattern', score: exact(score) }] as const,
+    );
     return cardFromScores(head, new Map(lines));
   }
-  return cardFromGoes(head, contestGoes({ sheet: contest.placing.sheet, goes: sheets ?? {}, at: `cards[${index}].sheets` }));
+  return cardFromGoes(
+    head,
+    contestGoes({ sheet: contest.placing.sheet, goes: sheets ?? {}, at: `cards[${index}].sheets` }),
+  );
 }
 
 /** Of three cards with no seat named, the last is the referee's. */
@@ -59,7 +73,10 @@ function checkJudges({ cards, placing }: Contest): void {
   if (twice >= 0) throw new ContestFault(`cards[${twice}].judge`, `"${judges[twice]}" has a card already`);
   const stranger = placing.tieJudges?.findIndex((judge) => !judges.includes(judge)) ?? -1;
   if (stranger >= 0) {
-    throw new ContestFault(`placing.tieJudges[${stranger}]`, `"${placing.tieJudges?.[stranger]}" has no card in this contest`);
+    throw new ContestFault(
+      `placing.tieJudges[${stranger}]`,
+      `"${placing.tieJudges?.[stranger]}" has no card in this contest`,
+    );
   }
 }
 
@@ -73,11 +90,15 @@ function checkMethod({ placing, cards }: Contest): void {
     throw new ContestFault(`cards[${unscored}]`, `${method} adds scores; this card needs scores or sheets`);
   }
   if (placing.discard !== 'none' && !discards.includes(method)) {
-    throw new ContestFault('placing.discard', `${method} discards no card; it goes with ${discards.join(', ')}`);
+    throw new ContestFault(
+      'placing.discard',
+      `${method} discards no card; it goes with ${discards.join(', ')}`,
+    );
   }
   if (method === 'two-judges-and-referee') {
     const referees = cards.filter(({ seat }) => seat === 'referee').length;
-    if (cards.length !== 3 || referees > 1) throw new ContestFault('cards', `${method} needs two judges and one referee`);
+    if (cards.length !== 3 || referees > 1)
+      throw new ContestFault('cards', `${method} needs two judges and one referee`);
   }
 }
 
@@ -92,7 +113,8 @@ function mergeRule({ placing }: Contest): MergeRule {
       return { method, discard, cardTies, unlisted };
     case 'place-points': {
       const { points } = placing;
-      if (points === undefined) throw new ContestFault('placing.points', 'place-points needs the points for each place');
+      if (points === undefined)
+        throw new ContestFault('placing.points', 'place-points needs the points for each place');
       return { method, discard, cardTies, points, unplaced };
     }
     case 'majority':
@@ -106,12 +128,17 @@ function mergeRule({ placing }: Contest): MergeRule {
 
 function tieBreak({ placing }: Contest, code: Contest['placing']['ties'][number], index: number): TieBreak {
   const need = <T>(value: T | undefined, field: string, what: string): T => {
-    if (value === undefined) throw new ContestFault(`placing.${field}`, `the tie-break ${code} (ties[${index}]) needs ${what}`);
+    if (value === undefined)
+      throw new ContestFault(`placing.${field}`, `the tie-break ${code} (ties[${index}]) needs ${what}`);
     return value;
   };
   switch (code) {
     case 'tie-judge':
-      return { code, judges: need(placing.tieJudges, 'tieJudges', 'the judges in their order'), alternate: false };
+      return {
+        code,
+        judges: need(placing.tieJudges, 'tieJudges', 'the judges in their order'),
+        alternate: false,
+      };
     case 'maneuvers':
       return { code, order: need(placing.maneuverOrder, 'maneuverOrder', 'the maneuvers in their order') };
     case 'draw':

@@ -1,9 +1,17 @@
 /** Sheets in a contest: marks, penalties by their points, form, a ruling; scored by the engine's pattern sheet. */
 import { exact } from '../../engine/numbers/exact.ts';
-import { scoreGo } from '../../engine/sheets/score-go.ts';
-import type { Go, JudgeScore, ManeuverMark, MarkRange, PatternSheet, RulingCode, RulingEffect } from '../../engine/sheets/types.ts';
 import { goFaultSentence } from '../../engine/sentences/fault-sentences.ts';
-import { type ContestCard, ContestFault, contestForm, type ContestSheet } from './contest-form.ts';
+import { scoreGo } from '../../engine/sheets/score-go.ts';
+import type {
+  Go,
+  JudgeScore,
+  ManeuverMark,
+  MarkRange,
+  PatternSheet,
+  RulingCode,
+  RulingEffect,
+} from '../../engine/sheets/types.ts';
+import { type ContestCard, ContestFault, type ContestSheet, contestForm } from './contest-form.ts';
 
 type ContestGo = NonNullable<ContestCard['sheets']>[string];
 
@@ -29,13 +37,20 @@ export function contestGoes(from: {
   const { goes, at } = from;
   const sheet = patternSheet(written, Object.values(goes));
   const length = Math.max(0, ...Object.values(goes).map((go) => go.maneuvers.length));
-  const maneuvers = Array.from({ length }, (_, index) => ({ position: index + 1, name: `maneuver ${index + 1}`, coefficient: '1' }));
+  const maneuvers = Array.from({ length }, (_, index) => ({
+    position: index + 1,
+    name: `maneuver ${index + 1}`,
+    coefficient: '1',
+  }));
   return new Map(
     Object.entries(goes).map(([entry, go]) => {
       const scored = scoreGo(sheet, maneuvers, engineGo(go));
       if (scored.ok) return [entry, scored.score];
       const [fault] = scored.faults;
-      throw new ContestFault(`${at}.${entry}${fault?.at.replaceAll('/', '.') ?? ''}`, fault ? goFaultSentence(fault) : 'cannot be scored');
+      throw new ContestFault(
+        `${at}.${entry}${fault?.at.replaceAll('/', '.') ?? ''}`,
+        fault ? goFaultSentence(fault) : 'cannot be scored',
+      );
     }),
   );
 }
@@ -55,8 +70,15 @@ function patternSheet(written: ContestSheet, goes: readonly ContestGo[]): Patter
     source: 'the contest itself',
     base,
     maneuver: range(written, { low: '-3', high: '3', step }),
-    extras: hasForm ? [{ code: 'form', label: 'form and effectiveness', range: formRange, coefficient: '1' }] : [],
-    penalties: points.map((value) => ({ code: penaltyCode(value), label: `penalty of ${value}`, points: value, weight: 'minor' })),
+    extras: hasForm
+      ? [{ code: 'form', label: 'form and effectiveness', range: formRange, coefficient: '1' }]
+      : [],
+    penalties: points.map((value) => ({
+      code: penaltyCode(value),
+      label: `penalty of ${value}`,
+      points: value,
+      weight: 'minor',
+    })),
     rulings: { ...usualRulings, ...rulingsOf(written.rulings) },
     notSeen,
     lowest,
@@ -82,7 +104,13 @@ function engineGo(go: ContestGo): Go {
 
 /** Limits as `[low, high]`, `{ low, high }` or `{ min, max }`, inside `limits` or beside the step. */
 function range(
-  written: { limits?: ContestSheet['limits']; low?: string | undefined; high?: string | undefined; min?: unknown; max?: unknown },
+  written: {
+    limits?: ContestSheet['limits'];
+    low?: string | undefined;
+    high?: string | undefined;
+    min?: unknown;
+    max?: unknown;
+  },
   usual: MarkRange,
 ): MarkRange {
   const { limits } = written;
@@ -113,7 +141,10 @@ function effectOf(code: string, written: ContestSheet['rulings'][string]): Rulin
   if (/below|last/.test(word)) return { kind: 'placed-below' };
   if (/stand|discretion|flag/.test(word)) return { kind: 'score-stands' };
   if (/not|un|out|disq|elim|may/.test(word)) return { kind: 'not-placed' };
-  throw new ContestFault(at, `"${written}" is no effect; placed-below, not-placed, score-stands or { "points": ... }`);
+  throw new ContestFault(
+    at,
+    `"${written}" is no effect; placed-below, not-placed, score-stands or { "points": ... }`,
+  );
 }
 
 function pointsOff(points: string, at: string): RulingEffect {

@@ -17,7 +17,9 @@ export function fromRecordText(text: string): Exact {
 
 /** For reading: all digits of a number that ends, otherwise `places` digits rounded half up. */
 export function readingText(value: Exact, places = 3): string {
-  return decimalDigits(value) === undefined ? decimalText(round(value, { places, mode: 'half-up' })) : decimalText(value);
+  return decimalDigits(value) === undefined
+    ? decimalText(round(value, { places, mode: 'half-up' }))
+    : decimalText(value);
 }
 
 /** Digits after the point of a number that ends as a decimal; `undefined` where it never ends. */

@@ -18,7 +18,8 @@ export function round(value: Exact, { places, mode }: Rounding): Exact {
   const whole = scaled.n / scaled.d;
   const twiceRest = 2n * (scaled.n - whole * scaled.d);
   const up =
-    mode !== 'down' && (twiceRest > scaled.d || (twiceRest === scaled.d && (mode === 'half-up' || whole % 2n === 1n)));
+    mode !== 'down' &&
+    (twiceRest > scaled.d || (twiceRest === scaled.d && (mode === 'half-up' || whole % 2n === 1n)));
   const magnitude = new Fraction(up ? whole + 1n : whole, scale);
   return value.s < 0n ? magnitude.neg() : magnitude;
 }

@@ -31,7 +31,14 @@ export function cardFromRanking(from: CardHead, ranking: readonly (readonly Entr
   for (const group of ranking) {
     const place = exact(lines.size + 1);
     for (const entry of group) {
-      lines.set(entry, { tier: 'kept-pattern', place, holders: group.length, score: undefined, parts: undefined, flags: [] });
+      lines.set(entry, {
+        tier: 'kept-pattern',
+        place,
+        holders: group.length,
+        score: undefined,
+        parts: undefined,
+        flags: [],
+      });
     }
   }
   return { ...head(from), better: 'higher', lines };
@@ -40,11 +47,19 @@ export function cardFromRanking(from: CardHead, ranking: readonly (readonly Entr
 /** Places as they were read off; gaps are allowed, since they may come out of a larger field. */
 export function cardFromPlaces(from: CardHead, places: ReadonlyMap<EntryId, Exact>): PanelCard {
   const holders = new Map<string, number>();
-  for (const place of places.values()) holders.set(place.toFraction(), (holders.get(place.toFraction()) ?? 0) + 1);
+  for (const place of places.values())
+    holders.set(place.toFraction(), (holders.get(place.toFraction()) ?? 0) + 1);
   const lines = new Map<EntryId, CardLine>();
   for (const [entry, place] of places) {
     const tied = holders.get(place.toFraction()) ?? 1;
-    lines.set(entry, { tier: 'kept-pattern', place, holders: tied, score: undefined, parts: undefined, flags: [] });
+    lines.set(entry, {
+      tier: 'kept-pattern',
+      place,
+      holders: tied,
+      score: undefined,
+      parts: undefined,
+      flags: [],
+    });
   }
   return { ...head(from), better: 'higher', lines };
 }
@@ -54,11 +69,16 @@ export function cardFromPlaces(from: CardHead, places: ReadonlyMap<EntryId, Exac
  * card (each inner list best first, entries that are really tied), and changes places, never scores.
  */
 export function cardFromScores(
-  from: CardHead & { readonly better?: 'higher' | 'lower'; readonly ownOrder?: readonly (readonly EntryId[])[] },
+  from: CardHead & {
+    readonly better?: 'higher' | 'lower';
+    readonly ownOrder?: readonly (readonly EntryId[])[];
+  },
   scores: ReadonlyMap<EntryId, ScoredLine>,
 ): PanelCard {
   const better = from.better ?? 'higher';
-  const ownRank = new Map((from.ownOrder ?? []).flatMap((group) => group.map((entry, index) => [entry, index] as const)));
+  const ownRank = new Map(
+    (from.ownOrder ?? []).flatMap((group) => group.map((entry, index) => [entry, index] as const)),
+  );
   const order = ([a, x]: [EntryId, ScoredLine], [b, y]: [EntryId, ScoredLine]) =>
     Number(x.tier === 'placed-below') - Number(y.tier === 'placed-below') ||
     (better === 'higher' ? y.score.compare(x.score) : x.score.compare(y.score)) ||
@@ -98,7 +118,9 @@ export function cardFromGoes(
 function lineParts({ parts }: JudgeScore): LineParts {
   const form = parts.extras.map((extra) => extra.counts);
   return {
-    maneuvers: new Map(parts.maneuvers.flatMap(({ position, mark }) => (mark === undefined ? [] : [[position, mark]]))),
+    maneuvers: new Map(
+      parts.maneuvers.flatMap(({ position, mark }) => (mark === undefined ? [] : [[position, mark]])),
+    ),
     form: form.length === 0 ? undefined : form.reduce((total, counts) => total.add(counts), zero),
     penaltyPoints: parts.penalties.reduce((total, { points }) => total.add(points), zero),
     penaltyCount: parts.penalties.length,

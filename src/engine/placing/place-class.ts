@@ -35,12 +35,16 @@ export function placeClass(input: PlacingInput): Placing {
 
 function notesOn({ entries, cards }: PlacingInput): PlacingNote[] {
   return entries.flatMap((entry) =>
-    cards.flatMap(({ judge, lines }) => (lines.get(entry)?.flags ?? []).map((flag) => ({ entry, judge, flag }))),
+    cards.flatMap(({ judge, lines }) =>
+      (lines.get(entry)?.flags ?? []).map((flag) => ({ entry, judge, flag })),
+    ),
   );
 }
 
 /** Each judge's card as a result of its own, in the order of the cards. */
-export function placeSeparately(input: PlacingInput): readonly { readonly judge: JudgeId; readonly placing: Placing }[] {
+export function placeSeparately(
+  input: PlacingInput,
+): readonly { readonly judge: JudgeId; readonly placing: Placing }[] {
   return input.cards.map((card) => ({
     judge: card.judge,
     placing: placeClass({ ...input, cards: [card], rule: { ...input.rule, merge: { method: 'separate' } } }),

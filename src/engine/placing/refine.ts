@@ -86,11 +86,13 @@ function compareGroup(group: readonly EntryId[], comparison: Comparison, place: 
     better,
     splits,
     basis,
-    compared: measured.filter(({ value }) => splits === 'all' || value !== undefined).map(({ entry, value, text, parts }) => ({
-      entry,
-      value: value === undefined ? null : (text ?? recordText(value)),
-      ...(parts === undefined ? {} : { parts }),
-    })),
+    compared: measured
+      .filter(({ value }) => splits === 'all' || value !== undefined)
+      .map(({ entry, value, text, parts }) => ({
+        entry,
+        value: value === undefined ? null : (text ?? recordText(value)),
+        ...(parts === undefined ? {} : { parts }),
+      })),
   };
   return { reason, split: splitByValue(measured, better, splits) };
 }

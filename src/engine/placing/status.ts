@@ -38,7 +38,9 @@ export function standing({ entries, cards, rule }: PlacingInput): Standing {
         better: 'lower',
         measure: (entry) => ({
           value: exact(tiers.indexOf(tier.get(entry) ?? 'kept-pattern')),
-          parts: cards.filter((card) => speaksAgainst(card, entry)).map(({ judge }) => ({ judge, value: '1' })),
+          parts: cards
+            .filter((card) => speaksAgainst(card, entry))
+            .map(({ judge }) => ({ judge, value: '1' })),
         }),
       };
     },
@@ -55,7 +57,8 @@ function whyUnplaced(
   const rulings = [...new Set(out.flatMap(({ ruledOut }) => ruledOut.get(entry) ?? []))];
   const ruled = { code: 'ruled-out' as const, judges: out.map(({ judge }) => judge), rulings };
   if (out.length > 0 && out.length >= needed) return ruled;
-  const placing = rule.merge.method === 'two-judges-and-referee' ? cards.filter(({ seat }) => seat === 'judge') : cards;
+  const placing =
+    rule.merge.method === 'two-judges-and-referee' ? cards.filter(({ seat }) => seat === 'judge') : cards;
   if (!placing.some(({ lines }) => lines.has(entry))) return out.length > 0 ? ruled : { code: 'on-no-card' };
   const { merge } = rule;
   if ((merge.method === 'total' || merge.method === 'mean') && merge.noScore === 'not-placed') {

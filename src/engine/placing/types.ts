@@ -69,8 +69,18 @@ export type NoScore = 'zero' | 'not-placed' | 'mean';
 export type MergeRule =
   | { readonly method: 'separate' }
   | { readonly method: 'total'; readonly discard: Discard; readonly noScore: NoScore }
-  | { readonly method: 'mean'; readonly discard: Discard; readonly noScore: NoScore; readonly round: Rounding | null }
-  | { readonly method: 'rank-sum'; readonly cardTies: CardTies; readonly unlisted: Unlisted; readonly discard: Discard }
+  | {
+      readonly method: 'mean';
+      readonly discard: Discard;
+      readonly noScore: NoScore;
+      readonly round: Rounding | null;
+    }
+  | {
+      readonly method: 'rank-sum';
+      readonly cardTies: CardTies;
+      readonly unlisted: Unlisted;
+      readonly discard: Discard;
+    }
   | {
       readonly method: 'place-points';
       /** Points for the first, second ... place on each card. */
@@ -173,7 +183,11 @@ export interface Placed {
 export interface Unplaced {
   readonly entry: EntryId;
   readonly why:
-    | { readonly code: 'ruled-out'; readonly judges: readonly JudgeId[]; readonly rulings: readonly RulingCode[] }
+    | {
+        readonly code: 'ruled-out';
+        readonly judges: readonly JudgeId[];
+        readonly rulings: readonly RulingCode[];
+      }
     | { readonly code: 'on-no-card' }
     | { readonly code: 'no-score'; readonly judges: readonly JudgeId[] }
     | { readonly code: 'beyond-places'; readonly placesGiven: number };

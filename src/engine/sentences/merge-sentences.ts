@@ -40,7 +40,10 @@ export function mergeClause(
 const valueOf = ({ value }: Compared) => (value === null ? 'none' : figure(value));
 const isOut = ({ note }: ReasonPart) => note === 'discarded-high' || note === 'discarded-low';
 const counted = (parts: readonly ReasonPart[]) => parts.filter((part) => !isOut(part));
-const addition = (parts: readonly ReasonPart[]) => counted(parts).map(({ value }) => figure(value)).join(' + ');
+const addition = (parts: readonly ReasonPart[]) =>
+  counted(parts)
+    .map(({ value }) => figure(value))
+    .join(' + ');
 
 function meanOf(parts: readonly ReasonPart[]): string {
   const given = counted(parts);
@@ -57,8 +60,12 @@ function cardPlace(judge: string, line: Compared, names: Names): string {
 function aside(parts: readonly ReasonPart[], names: Names): string {
   const by = (note: ReasonPart['note']) => parts.filter((part) => part.note === note);
   const notes = [
-    ...by('discarded-high').map((part) => `${names.judge(part.judge)}'s ${figure(part.value)}, the highest, discarded`),
-    ...by('discarded-low').map((part) => `${names.judge(part.judge)}'s ${figure(part.value)}, the lowest, discarded`),
+    ...by('discarded-high').map(
+      (part) => `${names.judge(part.judge)}'s ${figure(part.value)}, the highest, discarded`,
+    ),
+    ...by('discarded-low').map(
+      (part) => `${names.judge(part.judge)}'s ${figure(part.value)}, the lowest, discarded`,
+    ),
     ...by('left-off').map((part) => `left off by ${names.judge(part.judge)}: counts ${figure(part.value)}`),
     ...by('no-score').map((part) => `no score from ${names.judge(part.judge)}: counts ${figure(part.value)}`),
   ];
@@ -70,7 +77,8 @@ function majorityPlace(
   line: Compared,
   { behind, names }: { readonly behind: Compared | undefined; readonly names: Names },
 ): string {
-  if (line.value === null) return `no place that ${count(needed)} of ${count(judges)} judges gave it or better`;
+  if (line.value === null)
+    return `no place that ${count(needed)} of ${count(judges)} judges gave it or better`;
   const column = Number(line.value);
   const had = judgesAtOrBetter(line, column);
   const place = column === 1 ? 'first' : `${ordinal(column)} or better`;
@@ -82,7 +90,8 @@ function majorityPlace(
 }
 
 function judgesAtOrBetter({ parts = [] }: Compared, column: number): number {
-  return parts.filter(({ value, note }) => note !== 'left-off' && fromRecordText(value).compare(column) <= 0).length;
+  return parts.filter(({ value, note }) => note !== 'left-off' && fromRecordText(value).compare(column) <= 0)
+    .length;
 }
 
 function refereeCall(

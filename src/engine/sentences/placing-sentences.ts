@@ -5,7 +5,16 @@ import { mergeClause } from './merge-sentences.ts';
 import { tieClause, tiedWith } from './tie-sentences.ts';
 import { capital, count, figure, list, type Names, ordinal } from './words.ts';
 
-const mergeSteps = new Set<string>(['card-place', 'total', 'mean', 'rank-sum', 'place-points', 'majority-place', 'referee', 'pairwise-wins']);
+const mergeSteps = new Set<string>([
+  'card-place',
+  'total',
+  'mean',
+  'rank-sum',
+  'place-points',
+  'majority-place',
+  'referee',
+  'pairwise-wins',
+]);
 
 /** The sentences for one placed entry: the merge first, then each tie that it was in, then what its cards note. */
 export function because(placing: Placing, entry: EntryId, names: Names): string[] {
@@ -64,7 +73,8 @@ interface Lead {
 
 function lead({ placing, entry, place, merge, names }: Lead): string {
   const line = merge?.compared.find((one) => one.entry === entry);
-  const clause = merge && line && mergeClause(merge, line, { behind: behindIn(placing, merge, entry), names });
+  const clause =
+    merge && line && mergeClause(merge, line, { behind: behindIn(placing, merge, entry), names });
   if (clause !== undefined) return `${capital(ordinal(place))}: ${clause}.`;
   const only = placing.placed.length === 1;
   return only ? `${capital(ordinal(place))}: the only entry placed.` : `${capital(ordinal(place))}.`;
@@ -117,7 +127,9 @@ function sharedSentence(
   { placed, openTies }: Placing,
   { entry, place, names }: { readonly entry: EntryId; readonly place: number; readonly names: Names },
 ): string {
-  const others = list(placed.filter((one) => one.place === place && one.entry !== entry).map((one) => names.entry(one.entry)));
+  const others = list(
+    placed.filter((one) => one.place === place && one.entry !== entry).map((one) => names.entry(one.entry)),
+  );
   const open = openTies.find((tie) => tie.entries.includes(entry));
   if (open?.waitsFor === 'run-off') return `Tied with ${others}: a run-off decides, or its being declined.`;
   return `Tied with ${others}: nothing in the rule of this class splits them, so they share the place.`;

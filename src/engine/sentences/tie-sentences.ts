@@ -51,7 +51,9 @@ function criterion(basis: Basis, names: Names): string {
     case 'maneuver':
       return `the marks on ${names.maneuver(basis.position)}`;
     case 'count-back':
-      return basis.rank === 1 ? 'the highest maneuver mark' : `the ${ordinal(basis.rank)} highest maneuver mark`;
+      return basis.rank === 1
+        ? 'the highest maneuver mark'
+        : `the ${ordinal(basis.rank)} highest maneuver mark`;
     case 'form':
       return 'form and effectiveness';
     case 'penalty-points':
@@ -88,7 +90,8 @@ function criterion(basis: Basis, names: Names): string {
 
 function sideValue(basis: Basis, { value }: Compared): string {
   if (value === null) return 'none';
-  const isPlace = basis.step === 'tie-judge' || basis.step === 'best-single-place' || basis.step === 'referee';
+  const isPlace =
+    basis.step === 'tie-judge' || basis.step === 'best-single-place' || basis.step === 'referee';
   return isPlace ? placeFigure(value) : figure(value);
 }
 

@@ -27,7 +27,11 @@ export function discardExtremes(given: readonly Contribution[], discard: Discard
   });
 }
 
-function extreme(given: readonly Contribution[], except: number, beyond: (a: Exact, b: Exact) => boolean): number {
+function extreme(
+  given: readonly Contribution[],
+  except: number,
+  beyond: (a: Exact, b: Exact) => boolean,
+): number {
   let found = -1;
   let most: Exact | undefined;
   given.forEach(({ value }, index) => {
@@ -38,7 +42,8 @@ function extreme(given: readonly Contribution[], except: number, beyond: (a: Exa
   return found;
 }
 
-export const isDiscarded = ({ note }: Contribution): boolean => note === 'discarded-high' || note === 'discarded-low';
+export const isDiscarded = ({ note }: Contribution): boolean =>
+  note === 'discarded-high' || note === 'discarded-low';
 
 /** Weighted sum of the contributions that count. */
 export function totalOf(contributions: readonly Contribution[]): Exact {

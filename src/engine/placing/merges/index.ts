@@ -14,7 +14,8 @@ export function mergeCards(panel: Panel, rule: MergeRule): Merge {
   switch (rule.method) {
     case 'separate': {
       const [card, ...others] = panel.cards;
-      if (card === undefined || others.length > 0) throw new RangeError('separate cards are placed one by one');
+      if (card === undefined || others.length > 0)
+        throw new RangeError('separate cards are placed one by one');
       return mergeOwnCard(card);
     }
     case 'total':

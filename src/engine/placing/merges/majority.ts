@@ -50,7 +50,8 @@ export function mergeMajority(panel: Panel, rule: RuleOf<'majority'>): Merge {
     compare: () => ({
       basis: { step: 'majority-place', needed, judges },
       better: 'lower',
-      measure: (entry) => measureOf(majority(entry), ({ column }) => exact(column), reasonParts(places(entry))),
+      measure: (entry) =>
+        measureOf(majority(entry), ({ column }) => exact(column), reasonParts(places(entry))),
     }),
   };
   const size = ofMajority('majority-size', (found) => exact(found.size));
@@ -63,7 +64,10 @@ export function mergeMajority(panel: Panel, rule: RuleOf<'majority'>): Merge {
       measure: (entry) => ({ value: totalOfAll(entry), parts: reasonParts(places(entry)) }),
     }),
   };
-  const next = nextPlaces((entry) => listed(places(entry)), (entry) => majority(entry)?.column);
+  const next = nextPlaces(
+    (entry) => listed(places(entry)),
+    (entry) => majority(entry)?.column,
+  );
 
   const steps = {
     totals: [place, size, total, all],
@@ -73,7 +77,8 @@ export function mergeMajority(panel: Panel, rule: RuleOf<'majority'>): Merge {
   return { steps, total: totalOfAll };
 }
 
-const listed = (contributions: readonly Contribution[]) => contributions.filter(({ note }) => note !== 'left-off');
+const listed = (contributions: readonly Contribution[]) =>
+  contributions.filter(({ note }) => note !== 'left-off');
 
 function measureOf(
   found: Majority | undefined,
@@ -114,8 +119,13 @@ function nextPlaces(
       for (const column of laterColumns(group.map(given), start)) {
         const at = new Map(group.map((entry) => [entry, atOrBetter(given(entry), column)]));
         for (const compares of ['judges', 'total'] as const) {
-          const values = group.map((entry) => (compares === 'judges' ? exact(at.get(entry)?.size ?? 0) : at.get(entry)?.total));
-          if (values.every((value) => value === values[0] || (value !== undefined && values[0]?.equals(value)))) continue;
+          const values = group.map((entry) =>
+            compares === 'judges' ? exact(at.get(entry)?.size ?? 0) : at.get(entry)?.total,
+          );
+          if (
+            values.every((value) => value === values[0] || (value !== undefined && values[0]?.equals(value)))
+          )
+            continue;
           const found = new Map(group.map((entry, index) => [entry, values[index]]));
           return {
             basis: { step: 'next-places', column, compares },

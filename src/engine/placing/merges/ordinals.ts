@@ -14,7 +14,12 @@ export function placesOf(
       const { judge, weight } = card;
       const place = countedPlace(card, entry, cardTies);
       if (place !== undefined) return { judge, weight, value: place };
-      return { judge, weight, value: leftOff.get(card) ?? unlistedPlace(card, unlisted, entries.length), note: 'left-off' };
+      return {
+        judge,
+        weight,
+        value: leftOff.get(card) ?? unlistedPlace(card, unlisted, entries.length),
+        note: 'left-off',
+      };
     }),
   );
 }

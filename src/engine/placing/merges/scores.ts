@@ -17,7 +17,9 @@ import { type Merge, once, type Panel, type RuleOf } from './merge.ts';
 type ScoreRule = RuleOf<'total' | 'mean'>;
 
 export function mergeScores(panel: Panel, rule: ScoreRule): Merge {
-  const contributions = once((entry) => discardExtremes(scoresOf(panel.cards, entry, rule.noScore), rule.discard));
+  const contributions = once((entry) =>
+    discardExtremes(scoresOf(panel.cards, entry, rule.noScore), rule.discard),
+  );
   const value = once((entry) => scoreOf(contributions(entry), rule));
   const better = panel.cards[0]?.better ?? 'higher';
   return {
@@ -40,12 +42,18 @@ export function judgesWithoutScore(cards: readonly PanelCard[], entry: EntryId):
   return cards.filter((card) => card.lines.get(entry)?.score === undefined);
 }
 
-function scoresOf(cards: readonly PanelCard[], entry: EntryId, noScore: ScoreRule['noScore']): Contribution[] {
+function scoresOf(
+  cards: readonly PanelCard[],
+  entry: EntryId,
+  noScore: ScoreRule['noScore'],
+): Contribution[] {
   const given = cards.flatMap((card) => card.lines.get(entry)?.score ?? []);
   const missing = noScore === 'mean' && given.length > 0 ? mean(given) : zero;
   return cards.map(({ judge, weight, lines }) => {
     const score = lines.get(entry)?.score;
-    return score === undefined ? { judge, weight, value: missing, note: 'no-score' } : { judge, weight, value: score };
+    return score === undefined
+      ? { judge, weight, value: missing, note: 'no-score' }
+      : { judge, weight, value: score };
   });
 }
 

@@ -11,18 +11,20 @@ import type { EntryId, PanelCard, ReasonPart } from '../types.ts';
 import type { TieSteps } from './tie-break.ts';
 
 export const maneuvers: TieSteps<'maneuvers'> = ({ panel }, { order }) =>
-  order.map((position): Step => ({
-    of: 'ties',
-    compare: (group) => {
-      const marks = new Map(group.map((entry) => [entry, marksAt(panel.cards, entry, position)]));
-      if ([...marks.values()].every((given) => given.length === 0)) return undefined;
-      return {
-        basis: { step: 'maneuver', position },
-        better: 'higher',
-        measure: (entry) => added(marks.get(entry) ?? []),
-      };
-    },
-  }));
+  order.map(
+    (position): Step => ({
+      of: 'ties',
+      compare: (group) => {
+        const marks = new Map(group.map((entry) => [entry, marksAt(panel.cards, entry, position)]));
+        if ([...marks.values()].every((given) => given.length === 0)) return undefined;
+        return {
+          basis: { step: 'maneuver', position },
+          better: 'higher',
+          measure: (entry) => added(marks.get(entry) ?? []),
+        };
+      },
+    }),
+  );
 
 /** 1.5, 1, 0.5 beats 1.5, 1, 0: the first rank that differs is compared. */
 export const countBack: TieSteps<'count-back'> = ({ panel }) => [

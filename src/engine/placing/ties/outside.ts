@@ -27,7 +27,9 @@ export function decided({ decisions }: Pick<TieContext, 'decisions'>): Step {
     compare: (group) => {
       const decision = decisionOn(group, decisions);
       if (decision === undefined || decision.kind === 'declined') return undefined;
-      const rank = new Map(decision.order.flatMap((tied, index) => tied.map((entry) => [entry, index + 1] as const)));
+      const rank = new Map(
+        decision.order.flatMap((tied, index) => tied.map((entry) => [entry, index + 1] as const)),
+      );
       if (new Set(group.map((entry) => rank.get(entry))).size === 1) return 'shared';
       return {
         basis: { step: 'decision', id: decision.id, kind: decision.kind },

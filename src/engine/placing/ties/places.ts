@@ -27,9 +27,12 @@ export const mostFirsts: TieSteps<'most-firsts'> = ({ panel }) => [
     of: 'ties',
     compare: (group) => {
       const places = new Map(group.map((entry) => [entry, placesOn(panel.cards, entry).map(Number)]));
-      const count = (entry: EntryId, at: number) => places.get(entry)?.filter((place) => place === at).length ?? 0;
+      const count = (entry: EntryId, at: number) =>
+        places.get(entry)?.filter((place) => place === at).length ?? 0;
       const given = [...new Set([...places.values()].flat())].sort((a, b) => a - b);
-      const at = given.find((place) => group.some((entry) => count(entry, place) !== count(group[0] ?? entry, place)));
+      const at = given.find((place) =>
+        group.some((entry) => count(entry, place) !== count(group[0] ?? entry, place)),
+      );
       if (at === undefined) return undefined;
       return {
         basis: { step: 'most-places', at },

@@ -6,9 +6,9 @@
  */
 import { type Exact, exact, sum } from '../../numbers/exact.ts';
 import { recordText } from '../../numbers/number-text.ts';
+import type { Panel } from '../merges/merge.ts';
 import type { Comparison, Step } from '../refine.ts';
 import type { LineParts } from '../types.ts';
-import type { Panel } from '../merges/merge.ts';
 import type { TieSteps } from './tie-break.ts';
 
 export const form: TieSteps<'form'> = ({ panel }) => [
@@ -18,7 +18,9 @@ export const form: TieSteps<'form'> = ({ panel }) => [
 export const penalties: TieSteps<'penalties'> = ({ panel }, { count }) => [
   count === 'points'
     ? partStep(panel, { basis: { step: 'penalty-points' }, better: 'lower' }, (parts) => parts.penaltyPoints)
-    : partStep(panel, { basis: { step: 'penalty-count' }, better: 'lower' }, (parts) => exact(parts.penaltyCount)),
+    : partStep(panel, { basis: { step: 'penalty-count' }, better: 'lower' }, (parts) =>
+        exact(parts.penaltyCount),
+      ),
 ];
 
 function partStep(
