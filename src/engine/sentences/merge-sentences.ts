@@ -19,17 +19,17 @@ export function mergeClause(
       return cardPlace(basis.judge, line, names);
     case 'total':
     case 'place-points':
-      return `${addition(parts)} = ${valueOf(line)}${basis.step === 'place-points' ? ' points' : ''}${aside(parts, names)}`;
+      return `${addition(parts)} = ${valueText(line)}${basis.step === 'place-points' ? ' points' : ''}${aside(parts, names)}`;
     case 'mean':
-      return `${meanOf(parts)} = ${valueOf(line)}${aside(parts, names)}`;
+      return `${meanOf(parts)} = ${valueText(line)}${aside(parts, names)}`;
     case 'rank-sum':
-      return `places ${list(counted(parts).map((part) => figure(part.value)))} add up to ${valueOf(line)}${aside(parts, names)}`;
+      return `places ${list(counted(parts).map((part) => figure(part.value)))} add up to ${valueText(line)}${aside(parts, names)}`;
     case 'majority-place':
       return majorityPlace(basis, line, { behind, names });
     case 'total-of-all':
-      return `the places of all judges add up to ${valueOf(line)}`;
+      return `the places of all judges add up to ${valueText(line)}`;
     case 'pairwise-wins':
-      return `level with or ahead of ${valueOf(line)} others, each by the judges between the two`;
+      return `level with or ahead of ${valueText(line)} others, each by the judges between the two`;
     case 'referee':
       return refereeCall(basis, line.entry, { compared: reason.compared, names });
     default:
@@ -37,7 +37,7 @@ export function mergeClause(
   }
 }
 
-const valueOf = ({ value }: Compared) => (value === null ? 'none' : figure(value));
+const valueText = ({ value }: Compared) => (value === null ? 'none' : figure(value));
 const isOut = ({ note }: ReasonPart) => note === 'discarded-high' || note === 'discarded-low';
 const counted = (parts: readonly ReasonPart[]) => parts.filter((part) => !isOut(part));
 const addition = (parts: readonly ReasonPart[]) =>
