@@ -15,7 +15,7 @@ function options(chance: () => number): {
   readonly naive: PlaceOptions;
   readonly engine: { cardTies: 'better' | 'mean'; unlisted: Unlisted };
 } {
-  const cardTies = oneOf(chance, ['better', 'mean']);
+  const cardTies = oneOf<'better' | 'mean'>(chance, ['better', 'mean']);
   const unlisted = oneOf<'next' | 'mean' | number>(chance, ['next', 'mean', 1 + wholeUpTo(chance, 31) / 2]);
   return {
     naive: { cardTies, unlisted },
