@@ -201,6 +201,8 @@ CREATE TABLE "order_draw" (
     "number" INTEGER NOT NULL,
     "kind" TEXT NOT NULL,
     "seed" TEXT,
+    "enough_gap" INTEGER,
+    "least_gap" INTEGER,
     "class_entry_ids" UUID[],
     "reason" TEXT,
     "drawn_at" TIMESTAMPTZ(3) NOT NULL,

@@ -96,6 +96,7 @@ ALTER TABLE "order_draw"
   ADD CONSTRAINT "order_draw_number_positive" CHECK (number > 0),
   ADD CONSTRAINT "order_draw_kind_known" CHECK (kind IN ('drawn', 'redrawn', 'by-hand', 'late-add')),
   ADD CONSTRAINT "order_draw_seed_form" CHECK (is_name(seed)),
+  ADD CONSTRAINT "order_draw_gaps_positive" CHECK (enough_gap > 0 AND least_gap > 0),
   ADD CONSTRAINT "order_draw_lot_has_seed" CHECK ((kind IN ('drawn', 'redrawn')) = (seed IS NOT NULL)),
   ADD CONSTRAINT "order_draw_says_why" CHECK (is_wording(reason) AND (kind = 'drawn' OR reason IS NOT NULL));
 
