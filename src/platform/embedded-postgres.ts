@@ -112,7 +112,9 @@ function freePort(): Promise<number> {
     probe.once('error', failed);
     probe.listen(0, '127.0.0.1', () => {
       const address = probe.address();
-      probe.close(() => (typeof address === 'object' && address ? done(address.port) : failed(new Error('no port'))));
+      probe.close(() =>
+        typeof address === 'object' && address ? done(address.port) : failed(new Error('no port')),
+      );
     });
   });
 }

@@ -1,0 +1,172 @@
+/** Everything that may happen to a show's records, once. `api-docs/events.md` is written from this. */
+
+interface EventKind {
+  /** Does whoever looks at the show from outside hear of it? */
+  readonly public: boolean;
+  readonly what: string;
+  /** What the body holds: ids and numbers, never names. */
+  readonly body: Readonly<Record<string, string>>;
+}
+
+const kinds = {
+  'show.created': { public: true, what: 'A show was set up.', body: { showId: 'the show' } },
+  'show.changed': {
+    public: true,
+    what: 'Name, place, days or name rules of the show changed.',
+    body: { showId: 'the show', version: 'new version' },
+  },
+  'ring.created': { public: false, what: 'A ring was added.', body: { ringId: 'the ring' } },
+  'person.created': {
+    public: false,
+    what: 'Someone who may sit on a panel was added.',
+    body: { personId: 'the person' },
+  },
+  'pattern.created': { public: false, what: 'A pattern was added.', body: { patternId: 'the pattern' } },
+  'pattern.changed': {
+    public: false,
+    what: 'A pattern was changed before a card was signed on it.',
+    body: { patternId: 'the pattern', version: 'new version' },
+  },
+  'exhibitor.created': {
+    public: false,
+    what: 'An exhibitor was added.',
+    body: { exhibitorId: 'the exhibitor' },
+  },
+  'exhibitor.changed': {
+    public: false,
+    what: "An exhibitor's record or the family's choice of public name changed.",
+    body: { exhibitorId: 'the exhibitor', version: 'new version' },
+  },
+  'horse.created': { public: false, what: 'A horse was added.', body: { horseId: 'the horse' } },
+  'owner.created': { public: false, what: 'An owner was added.', body: { ownerId: 'the owner' } },
+  'entry.created': {
+    public: false,
+    what: 'An exhibitor with a horse got a back number.',
+    body: { entryId: 'the entry', backNumber: 'the back number' },
+  },
+  'entry.changed': {
+    public: false,
+    what: 'An entry was changed.',
+    body: { entryId: 'the entry', version: 'new version' },
+  },
+  'entry.scratched': {
+    public: true,
+    what: 'An entry was scratched from a class.',
+    body: { classId: 'the class', classEntryId: 'the class entry', backNumber: 'the back number' },
+  },
+  'class.created': {
+    public: true,
+    what: 'A class was added to the program.',
+    body: { classId: 'the class', number: 'class number' },
+  },
+  'class.changed': {
+    public: true,
+    what: 'A class of the program was changed.',
+    body: { classId: 'the class', version: 'new version' },
+  },
+  'class.cancelled': { public: true, what: 'A class was cancelled.', body: { classId: 'the class' } },
+  'class.split': {
+    public: true,
+    what: 'A class was split.',
+    body: { classId: 'the class', intoClassIds: 'the new classes' },
+  },
+  'class.combined': {
+    public: true,
+    what: 'A class was combined into another.',
+    body: { classId: 'the class', intoClassId: 'the class that it went into' },
+  },
+  'class.called': {
+    public: true,
+    what: 'A class was called to the ring.',
+    body: { classId: 'the class', ringId: 'the ring, where one is set' },
+  },
+  'panel.seated': {
+    public: false,
+    what: 'A judge or referee was seated on the panel of a class.',
+    body: { classId: 'the class', seatId: 'the seat' },
+  },
+  'panel.changed': {
+    public: false,
+    what: 'The panel of a class changed.',
+    body: { classId: 'the class', seatId: 'the seat' },
+  },
+  'panel.withdrawn': {
+    public: false,
+    what: 'A judge left the panel of a class, with the reason.',
+    body: { classId: 'the class', seatId: 'the seat' },
+  },
+  'class-entry.added': {
+    public: true,
+    what: 'An entry was added to a class.',
+    body: { classId: 'the class', classEntryId: 'the class entry', backNumber: 'the back number' },
+  },
+  'class-entry.changed': {
+    public: true,
+    what: 'The status of an entry in a class changed: checked in, no-show, excused, moved.',
+    body: { classId: 'the class', classEntryId: 'the class entry', status: 'new status' },
+  },
+  'order.drawn': {
+    public: true,
+    what: 'The order of go was drawn, drawn again or set by hand.',
+    body: { classId: 'the class', orderDrawId: 'the draw', kind: 'drawn, redrawn, by-hand or late-add' },
+  },
+  'card.opened': {
+    public: false,
+    what: 'The first go was written on a card.',
+    body: { classId: 'the class', seatId: 'the seat', cardId: 'the card' },
+  },
+  'card.signed': {
+    public: true,
+    what: 'A judge signed her card: it is in.',
+    body: { classId: 'the class', seatId: 'the seat', cardId: 'the card', revisionId: 'the signed revision' },
+  },
+  'card.amended': {
+    public: true,
+    what: 'A signed card was amended, with the reason.',
+    body: {
+      classId: 'the class',
+      seatId: 'the seat',
+      cardId: 'the card',
+      revisionId: 'the new revision',
+      revision: 'its number',
+    },
+  },
+  'ruling.made': {
+    public: false,
+    what: 'Someone with the right to do so decided a tie or an entry.',
+    body: { classId: 'the class', rulingId: 'the ruling', kind: 'kind of ruling' },
+  },
+  'result.posted': {
+    public: true,
+    what: 'A result was posted.',
+    body: {
+      classId: 'the class',
+      postingId: 'the posting',
+      version: 'its number',
+      state: 'provisional or official',
+    },
+  },
+  'result.corrected': {
+    public: true,
+    what: 'A corrected result was posted, with the reason.',
+    body: { classId: 'the class', postingId: 'the posting', version: 'its number' },
+  },
+  'token.issued': {
+    public: false,
+    what: 'A pass to the service was handed out.',
+    body: { jti: 'number of the pass', role: 'its role' },
+  },
+  'token.revoked': {
+    public: false,
+    what: 'A pass to the service was taken back.',
+    body: { jti: 'number of the pass' },
+  },
+} as const satisfies Record<string, EventKind>;
+
+export type LineType = keyof typeof kinds;
+
+export const eventCatalogue: Readonly<Record<LineType, EventKind>> = kinds;
+
+export const lineTypes = Object.keys(kinds) as readonly LineType[];
+
+export const publicLineTypes: readonly LineType[] = lineTypes.filter((type) => kinds[type].public);

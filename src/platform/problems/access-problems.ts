@@ -1,0 +1,30 @@
+/** Who may do what. */
+export const accessProblems = {
+  token_missing: {
+    status: 401,
+    title: 'A pass is needed',
+    whatToDo: 'Send the header "Authorization: Bearer <token>".',
+  },
+  token_invalid: {
+    status: 401,
+    title: 'The pass is not one of this service, or it was altered',
+    whatToDo: 'Ask the show office for a new one.',
+  },
+  token_expired: { status: 401, title: 'The pass has ended', whatToDo: 'Ask the show office for a new one.' },
+  token_revoked: {
+    status: 401,
+    title: 'The pass was taken back',
+    whatToDo: 'Ask the show office for a new one.',
+  },
+  not_allowed: {
+    status: 403,
+    title: 'The pass does not allow this',
+    whatToDo: 'Ask someone whose role allows it; the role stands under "detail".',
+  },
+  other_show: { status: 403, title: 'The pass is for another show', whatToDo: 'Use the pass of this show.' },
+  other_seat: {
+    status: 403,
+    title: 'The card belongs to another seat',
+    whatToDo: 'A judge or her scribe writes and reads only her own card.',
+  },
+} as const;

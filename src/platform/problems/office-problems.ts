@@ -1,0 +1,130 @@
+/** Shows, classes, panels, entries, the order of go. */
+export const officeProblems = {
+  unknown_time_zone: {
+    status: 422,
+    title: 'There is no such time zone',
+    whatToDo: 'Use a name of the IANA time zone database, such as America/Chicago.',
+  },
+  invalid_local_time: {
+    status: 422,
+    title: 'That time of day does not exist, or exists twice, on that day',
+    whatToDo: 'The clocks change that day: give the time with its offset from UTC.',
+  },
+  days_out_of_order: {
+    status: 422,
+    title: 'The last day comes before the first',
+    whatToDo: 'Give the last day as the first day or a later one.',
+  },
+  day_outside_show: {
+    status: 422,
+    title: 'The day is not a day of the show',
+    whatToDo: 'Choose a day from the first to the last day of the show.',
+  },
+  back_number_taken: {
+    status: 409,
+    title: 'Another entry of the show has that back number',
+    whatToDo: 'Choose a free back number.',
+  },
+  class_number_taken: {
+    status: 409,
+    title: 'Another class of the show has that number',
+    whatToDo: 'Choose a free class number.',
+  },
+  already_entered: {
+    status: 409,
+    title: 'The entry is in the class already',
+    whatToDo: 'Nothing needs to be done.',
+  },
+  unknown_reference: {
+    status: 422,
+    title: 'A record named in the request is not there',
+    whatToDo: 'Check the id in the field named under "errors"; it must belong to the same show.',
+  },
+  sheet_invalid: {
+    status: 422,
+    title: 'The score sheet cannot be used',
+    whatToDo: 'Put right what is named under "errors".',
+  },
+  sheet_version_taken: {
+    status: 409,
+    title: 'That version of the score sheet is there already',
+    whatToDo: 'A score sheet never changes: add it with the next version number.',
+  },
+  pattern_needed: {
+    status: 422,
+    title: 'The score sheet marks maneuvers, so the class needs a pattern',
+    whatToDo: 'Give the class a pattern.',
+  },
+  pattern_in_use: {
+    status: 409,
+    title: 'A card was written on the pattern, so it stays as it is',
+    whatToDo: 'Add a new pattern for another class.',
+  },
+  rule_invalid: {
+    status: 422,
+    title: 'The placing rule does not fit the class',
+    whatToDo: 'Put right what is named under "errors": rule, tie-breaks, sheet and panel must fit together.',
+  },
+  panel_empty: {
+    status: 409,
+    title: 'The class has no judge',
+    whatToDo: 'Seat at least one judge on its panel.',
+  },
+  panel_locked: {
+    status: 409,
+    title: 'A card was written, so the panel stays as it is',
+    whatToDo: 'Record that a judge withdraws, with the reason, and seat another.',
+  },
+  seat_taken: {
+    status: 409,
+    title: 'The seat, or that place in the order of judges, is taken',
+    whatToDo: 'Choose another seat or place.',
+  },
+  seat_withdrawn: {
+    status: 409,
+    title: 'The judge of that seat has withdrawn',
+    whatToDo: 'Use the seat of the judge who took her place.',
+  },
+  no_entries: { status: 409, title: 'The class has no entry', whatToDo: 'Enter someone first.' },
+  order_not_drawn: { status: 409, title: 'The order of go is not drawn yet', whatToDo: 'Draw it first.' },
+  order_already_drawn: {
+    status: 409,
+    title: 'The order of go is drawn already',
+    whatToDo: 'To draw it again, say why.',
+  },
+  order_incomplete: {
+    status: 422,
+    title: 'The order of go must hold each entry of the class once',
+    whatToDo: 'Give every entry that goes exactly once.',
+  },
+  class_under_way: {
+    status: 409,
+    title: 'The class is being judged',
+    whatToDo: 'This can be done only before the first card is written.',
+  },
+  class_not_open: {
+    status: 409,
+    title: 'The class was cancelled or combined into another',
+    whatToDo: 'Use the class that it went into.',
+  },
+  class_already_posted: {
+    status: 409,
+    title: 'The class has a posted result',
+    whatToDo: 'Change the records with a reason, then post a correction.',
+  },
+  entry_scratched: {
+    status: 409,
+    title: 'The entry is scratched from the class',
+    whatToDo: 'Take the scratch back first, if it was a mistake.',
+  },
+  status_change_refused: {
+    status: 409,
+    title: 'The entry cannot go from its status to that one',
+    whatToDo: 'Look at its present status; the ones that may follow stand under "detail".',
+  },
+  reason_needed: {
+    status: 422,
+    title: 'A reason is needed',
+    whatToDo: 'Say why, in words that others will read.',
+  },
+} as const;

@@ -1,0 +1,40 @@
+/** RFC 9457 problem details, as thrown by the verbs and as sent. */
+import { type ProblemCode, problemCatalogue } from './catalogue.ts';
+
+/** One thing that is wrong in the request. */
+export interface FieldFault {
+  /** JSON pointer into the body ("/goes/2/maneuvers/0/mark"), or "query/limit", "params/showId", "headers/if-match". */
+  readonly field: string;
+  readonly message: string;
+}
+
+export interface ProblemDetails {
+  /** What is wrong this time, in a sentence with the numbers and codes that matter; never a person's name. */
+  readonly detail?: string;
+  readonly errors?: readonly FieldFault[];
+  /** Members beside the standard ones, e.g. the ids of open ties. */
+  readonly more?: Readonly<Record<string, unknown>>;
+  /** Response headers, e.g. Allow. */
+  readonly headers?: Readonly<Record<string, string>>;
+}
+
+/** An expected refusal: thrown by a verb, it rolls its transaction back and is answered with the code's status. */
+export class Problem extends Error {
+  readonly code: ProblemCode;
+  readonly details: ProblemDetails;
+
+  constructor(code: ProblemCode, details: ProblemDetails = {}) {
+    super(details.detail ?? problemCatalogue[code].title);
+    this.name = 'Problem';
+    this.code = code;
+    this.details = details;
+  }
+
+  get status(): number {
+    return problemCatalogue[this.code].status;
+  }
+}
+
+/** `throw problem('card_incomplete', { detail, errors: [{ field, message }] })` */
+export const problem = (code: ProblemCode, details: ProblemDetails = {}): Problem =>
+  new Problem(code, details);
