@@ -62,11 +62,12 @@ function degree(w: Exact): string {
   return w.compare(exact('0.5')) >= 0 ? 'in part' : 'little';
 }
 
-/** Less than this over ten goes is not worth a sentence: our own choice, no source. */
+/** Less than this over ten goes, or fewer goes, are not worth a sentence: our own choice, no source. */
 const driftWorthTelling = exact('0.5');
+const goesWorthTelling = 6;
 
 function driftSentence({ judge, drift, scores }: JudgeTendency, names: Names): string[] {
-  if (drift === undefined || scores === undefined) return [];
+  if (drift === undefined || scores === undefined || scores.goes < goesWorthTelling) return [];
   const overTen = drift.mul(10);
   if (overTen.abs().compare(driftWorthTelling) < 0) return [];
   const direction = overTen.s > 0n ? 'rose' : 'fell';

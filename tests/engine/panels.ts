@@ -1,0 +1,62 @@
+/** Short ways to write a panel in a test. */
+import { exact } from '../../src/engine/numbers/exact.ts';
+import { cardFromRanking, cardFromScores, type ScoredLine } from '../../src/engine/placing/panel-card.ts';
+import type { MergeRule, PanelCard, PlacingInput, PlacingRule } from '../../src/engine/placing/types.ts';
+
+/** `ranked('A B=C D')`: A first, B and C tied for second, D fourth. Judges are called judge 1, judge 2 ... */
+export function ranked(...rankings: readonly string[]): PanelCard[] {
+  return rankings.map((ranking, index) =>
+    cardFromRanking(
+      { judge: `judge ${index + 1}` },
+      ranking
+        .split(' ')
+        .filter((group) => group !== '')
+        .map((group) => group.split('=')),
+    ),
+  );
+}
+
+/** One card for each judge: entry to score, as in `{ A: '71.5' }`. */
+export function scored(...cards: readonly Readonly<Record<string, string>>[]): PanelCard[] {
+  return cards.map((scores, index) => {
+    const lines = Object.entries(scores).map(([entry, score]): [string, ScoredLine] => [
+      entry,
+      { tier: 'kept-pattern', score: exact(score) },
+    ]);
+    return cardFromScores({ judge: `judge ${index + 1}` }, new Map(lines));
+  });
+}
+
+export const rankSum: MergeRule = {
+  method: 'rank-sum',
+  cardTies: 'better',
+  unlisted: 'next',
+  discard: 'none',
+};
+export const majority: MergeRule = {
+  method: 'majority',
+  cardTies: 'better',
+  unlisted: 'next',
+  equalMajorities: 'totals',
+};
+export const total: MergeRule = { method: 'total', discard: 'none', noScore: 'zero' };
+
+/** A class of everyone who is on a card, or ruled out on one. */
+export function classOf(
+  cards: readonly PanelCard[],
+  merge: MergeRule,
+  rest: Partial<PlacingRule> & Pick<Partial<PlacingInput>, 'decisions' | 'classNumber' | 'entries'> = {},
+): PlacingInput {
+  const { decisions = [], classNumber = 1, entries = everyone(cards), ...rule } = rest;
+  return {
+    entries,
+    cards,
+    decisions,
+    classNumber,
+    rule: { merge, ties: [], afterSplit: 'go-on', placesGiven: null, rulingHolds: null, ...rule },
+  };
+}
+
+const everyone = (cards: readonly PanelCard[]) => [
+  ...new Set(cards.flatMap(({ lines, ruledOut }) => [...lines.keys(), ...ruledOut.keys()])),
+];
