@@ -1,0 +1,65 @@
+/**
+ * Run before every command of package.json, with plain Node.js and no package: installs the packages and
+ * generates the database client where that is needed, says what it does, and is quick where nothing is needed.
+ * All words go to stderr, so that a command's own output stays clean.
+ */
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const checkout = fileURLToPath(new URL('..', import.meta.url));
+const at = (...parts) => join(checkout, ...parts);
+
+const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
+if (major < 20 || (major === 20 && minor < 19)) {
+  console.error(`Ringledger needs Node.js 20.19 or newer; this is ${process.versions.node}.`);
+  process.exit(1);
+}
+
+if (!packagesAreInstalled()) {
+  console.error('Installing the packages (npm ci) ...');
+  run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'], 'npm ci');
+}
+const stamp = at('src', 'platform', 'generated', 'schema.sha256');
+const schema = schemaHash();
+if (!existsSync(stamp) || readFileSync(stamp, 'utf8') !== schema) {
+  console.error('Generating the database client (prisma generate) ...');
+  run(
+    process.execPath,
+    [at('node_modules', 'prisma', 'build', 'index.js'), 'generate', '--config', at('.config', 'prisma.config.ts')],
+    'prisma generate',
+  );
+  mkdirSync(dirname(stamp), { recursive: true });
+  writeFileSync(stamp, schema);
+}
+
+/** The packages on disk are those of the lock file; one for another kind of machine may be left out. */
+function packagesAreInstalled() {
+  const installed = packagesOf(at('node_modules', '.package-lock.json'));
+  const wanted = packagesOf(at('package-lock.json'));
+  if (installed === undefined || wanted === undefined) return false;
+  return Object.entries(wanted).every(
+    ([path, { version, optional }]) =>
+      path === '' || (path in installed ? installed[path].version === version : optional === true),
+  );
+}
+
+function packagesOf(file) {
+  return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')).packages : undefined;
+}
+
+function schemaHash() {
+  const hash = createHash('sha256').update(readFileSync(at('prisma', 'schema.prisma')));
+  return hash.update(readFileSync(at('node_modules', 'prisma', 'package.json'))).digest('hex');
+}
+
+function run(command, args, name) {
+  const env = { ...process.env, CHECKPOINT_DISABLE: '1', PRISMA_HIDE_UPDATE_MESSAGE: '1' };
+  const { status, stdout, stderr, error } = spawnSync(command, args, { cwd: checkout, env, encoding: 'utf8' });
+  if (status === 0) return;
+  console.error(`${stdout ?? ''}${stderr ?? ''}${error ? error.message : ''}`);
+  console.error(`${name} failed; see above.`);
+  process.exit(1);
+}

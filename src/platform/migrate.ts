@@ -1,0 +1,88 @@
+/** Brings a database to the shape of `prisma/migrations`, from empty or from any earlier shape. */
+import { spawn } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import pg from 'pg';
+
+const checkout = fileURLToPath(new URL('../..', import.meta.url));
+const migrationsFolder = join(checkout, 'prisma', 'migrations');
+
+const migrationNames = (): string[] =>
+  readdirSync(migrationsFolder, { withFileTypes: true })
+    .filter((found) => found.isDirectory())
+    .map((found) => found.name)
+    .sort();
+
+/** SHA-256 over names and texts of all migrations, as hex. */
+export function migrationsHash(): string {
+  const hash = createHash('sha256');
+  for (const name of migrationNames()) {
+    hash.update(name).update(readFileSync(join(migrationsFolder, name, 'migration.sql')));
+  }
+  return hash.digest('hex');
+}
+
+/** Makes the database that `url` names, where the server does not have it yet. */
+export async function ensureDatabase(url: string): Promise<void> {
+  const name = decodeURIComponent(new URL(url).pathname.slice(1));
+  const maintenance = new URL(url);
+  maintenance.pathname = '/postgres';
+  await withClient(maintenance.href, async (client) => {
+    const found = await client.query('SELECT 1 FROM pg_database WHERE datname = $1', [name]);
+    if (found.rowCount === 0) await client.query(`CREATE DATABASE ${pg.escapeIdentifier(name)}`);
+  });
+}
+
+/** Throws what Prisma says when a migration does not apply. Says nothing and does nothing where all are applied. */
+export async function migrate(url: string, say: (line: string) => void): Promise<void> {
+  if (await allApplied(url)) return;
+  say('Bringing the database to the present shape ...');
+  const prisma = join(dirname(fileURLToPath(import.meta.resolve('prisma/package.json'))), 'build', 'index.js');
+  const config = join(checkout, '.config', 'prisma.config.ts');
+  await runNode([prisma, 'migrate', 'deploy', '--config', config], url);
+}
+
+/** Prisma's own table says what was applied; asking it is a hundred times faster than asking Prisma. */
+function allApplied(url: string): Promise<boolean> {
+  return withClient(url, async (client) => {
+    const table = await client.query<{ there: boolean }>(
+      `SELECT to_regclass('_prisma_migrations') IS NOT NULL AS there`,
+    );
+    if (table.rows[0]?.there !== true) return false;
+    const applied = await client.query<{ name: string; checksum: string }>(
+      'SELECT migration_name AS name, checksum FROM _prisma_migrations WHERE finished_at IS NOT NULL',
+    );
+    const known = new Map(applied.rows.map((row) => [row.name, row.checksum]));
+    return migrationNames().every((name) => known.get(name) === checksumOf(name));
+  });
+}
+
+const checksumOf = (name: string): string =>
+  createHash('sha256').update(readFileSync(join(migrationsFolder, name, 'migration.sql'))).digest('hex');
+
+async function withClient<T>(url: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
+  const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 10_000 });
+  await client.connect();
+  try {
+    return await work(client);
+  } finally {
+    await client.end();
+  }
+}
+
+function runNode(args: readonly string[], url: string): Promise<void> {
+  return new Promise((done, failed) => {
+    const env = { ...process.env, DATABASE_URL: url, PRISMA_HIDE_UPDATE_MESSAGE: '1', CHECKPOINT_DISABLE: '1' };
+    const child = spawn(process.execPath, args, { env, cwd: checkout, stdio: ['ignore', 'pipe', 'pipe'] });
+    const said: Buffer[] = [];
+    child.stdout.on('data', (chunk: Buffer) => said.push(chunk));
+    child.stderr.on('data', (chunk: Buffer) => said.push(chunk));
+    child.once('error', failed);
+    child.once('close', (code) => {
+      if (code === 0) done();
+      else failed(new Error(`The database could not be migrated. ${Buffer.concat(said).toString('utf8').trim()}`));
+    });
+  });
+}
