@@ -46,8 +46,15 @@ export interface PercentageSheet extends SheetHead {
   readonly maneuver: MarkRange;
   /** Collective marks, each with its coefficient. */
   readonly collectives: readonly ExtraMark[];
-  /** What the first, second ... error of course takes off; one more than listed eliminates. */
-  readonly errorsOfCourse: { readonly takes: readonly Decimal[]; readonly from: 'points' | 'percentage'; readonly cumulative: boolean };
+  /**
+   * What the first, second ... error of course takes off, as points of the sum of marks or of the percentage;
+   * one more than listed eliminates. `cumulative`: they add up (2, then 2 + 4); otherwise only the last counts.
+   */
+  readonly errorsOfCourse: {
+    readonly takes: readonly Decimal[];
+    readonly from: 'points' | 'percentage';
+    readonly cumulative: boolean;
+  };
   readonly notSeen: NotSeenRule;
   /** Rounding of one judge's percentage, as the rule says; `null`: none. */
   readonly roundJudge: Rounding | null;
@@ -60,7 +67,10 @@ export interface OneMarkSheet extends SheetHead {
   readonly penalties: readonly Penalty[];
 }
 
-/** Rail classes: the judge ranks the first `first` entries; nothing is scored. */
+/**
+ * Rail classes: the judge ranks the first `first` entries; nothing is scored. A ruling either bars the entry
+ * or is noted only: where it stands is the judge's ranking.
+ */
 export interface PlacesSheet extends SheetHead {
   readonly kind: 'places';
   readonly first: number;
@@ -109,6 +119,7 @@ export const rulingCodes = [
 export type RulingCode = (typeof rulingCodes)[number];
 
 export type RulingEffect =
+  /** Off the sum of the parts (off the sum of marks on a percentage sheet); on a measured sheet seconds added. */
   | { readonly kind: 'takes-points-off'; readonly points: Decimal }
   /** Placed below all who kept the pattern. */
   | { readonly kind: 'placed-below' }
@@ -160,12 +171,26 @@ export interface JudgeScore {
 }
 
 export interface ScoreParts {
+  /** The base; the mark on a one-mark sheet, the measure on a measured one; zero on a percentage sheet. */
   readonly base: Exact;
-  /** `counts` is the mark times its coefficient; both `undefined` where not seen and left out. */
-  readonly maneuvers: readonly { readonly position: number; readonly mark: Exact | undefined; readonly counts: Exact | undefined }[];
+  /**
+   * `counts` is the mark times its coefficient. Not seen: no mark; judged as absent it counts zero, and
+   * where it is left out it has no `counts` either.
+   */
+  readonly maneuvers: readonly {
+    readonly position: number;
+    readonly mark: Exact | undefined;
+    readonly counts: Exact | undefined;
+  }[];
   readonly extras: readonly { readonly code: string; readonly mark: Exact; readonly counts: Exact }[];
-  readonly penalties: readonly { readonly code: string; readonly position: number | undefined; readonly points: Exact }[];
+  readonly penalties: readonly {
+    readonly code: string;
+    readonly position: number | undefined;
+    readonly points: Exact;
+  }[];
+  /** What they take off, in points or in percent as the sheet says. */
   readonly errorsOfCourse: Exact;
+  /** What the judge ruled; `eliminated` where it follows from the errors of course. */
   readonly ruling: { readonly code: RulingCode; readonly effect: RulingEffect } | undefined;
   /** Percentage sheets: what the marks could have reached. */
   readonly maximum: Exact | undefined;

@@ -1,0 +1,11 @@
+/** Making the faults of a card. */
+import type { CardFault, CardFaultCode } from './card-types.ts';
+
+/** A fault about an entry, or about the whole card. */
+export function cardFault(
+  code: CardFaultCode,
+  entry: string | undefined,
+  { at, written, allowed }: { at: string; written?: string; allowed?: string },
+): CardFault {
+  return { code, entry, at, position: undefined, written: written, allowed: allowed };
+}

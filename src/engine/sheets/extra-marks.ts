@@ -1,0 +1,45 @@
+/** Marks beside the maneuvers: form and effectiveness, collective marks. */
+import { type Exact, exact, zero } from '../numbers/exact.ts';
+import { isFault, rangeText, readMark, readRange } from './mark.ts';
+import { fault, pointer, written } from './reading.ts';
+import type { ExtraMark, Go, GoFault, ScoreParts } from './types.ts';
+
+export interface ExtraReading {
+  readonly parts: ScoreParts['extras'];
+  readonly faults: readonly GoFault[];
+  /** What the marks that were given could have reached. */
+  readonly maximum: Exact;
+}
+
+/** Each extra mark of the sheet must be given, and no other. */
+export function readExtras(extras: readonly ExtraMark[], marks: Go['extras']): ExtraReading {
+  const given = written(marks);
+  const parts: ScoreParts['extras'][number][] = [];
+  const codes = extras.map(({ code }) => code);
+  const faults: GoFault[] = [...given.keys()]
+    .filter((code) => !codes.includes(code))
+    .map((code) =>
+      fault('extra_unknown', `/extras/${pointer(code)}`, {
+        written: code,
+        allowed: codes.join(', ') || 'none',
+      }),
+    );
+  let maximum = zero;
+  for (const { code, range, coefficient } of extras) {
+    const at = `/extras/${pointer(code)}`;
+    const text = given.get(code);
+    if (text === undefined) {
+      faults.push(fault('extra_missing', at, { allowed: rangeText(range) }));
+      continue;
+    }
+    const mark = readMark(text, readRange(range), { at, position: undefined });
+    if (isFault(mark)) {
+      faults.push(mark);
+      continue;
+    }
+    const times = exact(coefficient);
+    parts.push({ code, mark, counts: mark.mul(times) });
+    maximum = maximum.add(exact(range.high).mul(times));
+  }
+  return { parts, faults, maximum };
+}

@@ -1,0 +1,36 @@
+/** Penalties: each as often as it was taken, against a maneuver or against the whole go. */
+import { type Exact, exact, sum } from '../numbers/exact.ts';
+import { positionsText } from './maneuver-marks.ts';
+import { byPosition, fault } from './reading.ts';
+import type { Go, GoFault, Penalty, ScoreParts, SheetManeuver } from './types.ts';
+
+export interface PenaltyReading {
+  readonly parts: ScoreParts['penalties'];
+  readonly faults: readonly GoFault[];
+}
+
+export function readPenalties(
+  penalties: readonly Penalty[],
+  maneuvers: readonly SheetManeuver[],
+  taken: Go['penalties'],
+): PenaltyReading {
+  const points = new Map(penalties.map((one) => [one.code, exact(one.points)]));
+  const known = byPosition(maneuvers);
+  const parts: ScoreParts['penalties'][number][] = [];
+  const faults: GoFault[] = [];
+  for (const [index, { code, position }] of (taken ?? []).entries()) {
+    const at = `/penalties/${index}`;
+    const takes = points.get(code);
+    if (takes === undefined) {
+      const allowed = [...points.keys()].join(', ') || 'none';
+      faults.push(fault('penalty_unknown', `${at}/code`, { position, written: code, allowed }));
+    } else parts.push({ code, position, points: takes });
+    if (position !== undefined && !known.has(position)) {
+      const more = { written: String(position), allowed: positionsText(known) };
+      faults.push(fault('maneuver_unknown', `${at}/position`, { position, ...more }));
+    }
+  }
+  return { parts, faults };
+}
+
+export const pointsTaken = (parts: ScoreParts['penalties']): Exact => sum(parts.map(({ points }) => points));
