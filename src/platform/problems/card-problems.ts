@@ -55,11 +55,6 @@ export const cardProblems = {
     title: "A card is its judge's alone until she has signed it",
     whatToDo: "Wait until it is signed; the class's cards show how far it is.",
   },
-  seat_off_panel: {
-    status: 409,
-    title: 'The judge of this card has left the panel',
-    whatToDo: 'Nothing more is written on this card; ask the office who sits in her place.',
-  },
   reason_missing: {
     status: 422,
     title: 'An amendment needs a reason',

@@ -1,0 +1,119 @@
+/** Prepared statements of the cards: a card comes in from the ringside, and nobody may wait for it. */
+import type { Statement } from '../platform/sql.ts';
+
+/**
+ * Locks the card until the transaction ends, so that a save, a signature and an amendment of one card follow
+ * each other. What depends on them is read after the lock, in a statement of its own.
+ */
+export const lockCard: Statement = {
+  name: 'cards.lock',
+  text: `SELECT id FROM card WHERE id = $1::uuid FOR NO KEY UPDATE`,
+};
+
+export const readCard: Statement = {
+  name: 'cards.read',
+  text: `
+    SELECT card.id, card.class_id AS "classId", card.seat_id AS "seatId", card.created_at AS "createdAt",
+           seat.seat_order AS "seatOrder", seat.role, seat.withdrawn_at AS "withdrawnAt",
+           show_class.show_id AS "showId", show_class.status AS "classStatus",
+           show_class.placing_rule AS "placingRule",
+           sheet.code AS "sheetCode", sheet.version AS "sheetVersion", sheet.definition AS sheet,
+           (SELECT coalesce(json_agg(json_build_object('position', position, 'name', name,
+                     'coefficient', trim_scale(coefficient)::text) ORDER BY position), '[]')
+            FROM pattern_maneuver WHERE pattern_id = show_class.pattern_id) AS maneuvers,
+           last.revision, last.content_hash AS "contentHash"
+    FROM card
+    JOIN panel_seat seat ON seat.id = card.seat_id
+    JOIN show_class ON show_class.id = card.class_id
+    JOIN score_sheet sheet ON sheet.id = card.sheet_id
+    LEFT JOIN LATERAL (SELECT revision, content_hash FROM card_revision
+                       WHERE card_id = card.id ORDER BY revision DESC LIMIT 1) last ON true
+    WHERE card.id = $1::uuid`,
+};
+
+/** Everyone of the class, in the order of go; who has no position yet stands behind by back number. */
+export const readEntries: Statement = {
+  name: 'cards.read-entries',
+  text: `
+    SELECT class_entry.id, entry.back_number AS "backNumber", class_entry.go_position AS "goPosition",
+           class_entry.status
+    FROM class_entry JOIN entry ON entry.id = class_entry.entry_id
+    WHERE class_entry.class_id = $1::uuid
+    ORDER BY class_entry.go_position NULLS LAST, entry.back_number`,
+};
+
+export const readEntry: Statement = {
+  name: 'cards.read-entry',
+  text: `
+    SELECT class_entry.id, entry.back_number AS "backNumber", class_entry.go_position AS "goPosition",
+           class_entry.status
+    FROM class_entry JOIN entry ON entry.id = class_entry.entry_id
+    WHERE class_entry.class_id = $1::uuid AND class_entry.id = $2::uuid`,
+};
+
+export const readDraftGoes: Statement = {
+  name: 'cards.read-draft-goes',
+  text: `
+    SELECT class_entry_id AS "classEntryId", content, version, saved_at AS "savedAt"
+    FROM card_draft_go WHERE card_id = $1::uuid`,
+};
+
+export const readDraftGo: Statement = {
+  name: 'cards.read-draft-go',
+  text: `
+    SELECT class_entry_id AS "classEntryId", content, version, saved_at AS "savedAt"
+    FROM card_draft_go WHERE card_id = $1::uuid AND class_entry_id = $2::uuid`,
+};
+
+export const readDraftOrder: Statement = {
+  name: 'cards.read-draft-order',
+  text: `SELECT content, version, saved_at AS "savedAt" FROM card_draft_order WHERE card_id = $1::uuid`,
+};
+
+export const saveDraftGo: Statement = {
+  name: 'cards.save-draft-go',
+  text: `
+    INSERT INTO card_draft_go (card_id, class_entry_id, class_id, content, version, saved_at)
+    VALUES ($1::uuid, $2::uuid, $3::uuid, $4::jsonb, 1, $5)
+    ON CONFLICT (card_id, class_entry_id)
+    DO UPDATE SET content = excluded.content, version = card_draft_go.version + 1, saved_at = excluded.saved_at
+    RETURNING version`,
+};
+
+export const deleteDraftGo: Statement = {
+  name: 'cards.delete-draft-go',
+  text: `DELETE FROM card_draft_go WHERE card_id = $1::uuid AND class_entry_id = $2::uuid`,
+};
+
+export const saveDraftOrder: Statement = {
+  name: 'cards.save-draft-order',
+  text: `
+    INSERT INTO card_draft_order (card_id, content, version, saved_at) VALUES ($1::uuid, $2::jsonb, 1, $3)
+    ON CONFLICT (card_id)
+    DO UPDATE SET content = excluded.content, version = card_draft_order.version + 1, saved_at = excluded.saved_at
+    RETURNING version`,
+};
+
+export const addRevision: Statement = {
+  name: 'cards.add-revision',
+  text: `
+    INSERT INTO card_revision (id, card_id, revision, content, content_hash, previous_hash, signed_by_seat_id,
+                               signed_at, received_at, amendment_reason)
+    VALUES ($1::uuid, $2::uuid, $3, $4::jsonb, $5, $6, $7::uuid, $8, $9, $10)`,
+};
+
+export const readRevisions: Statement = {
+  name: 'cards.read-revisions',
+  text: `
+    SELECT id, revision, content_hash AS "contentHash", previous_hash AS "previousHash",
+           signed_at AS "signedAt", received_at AS "receivedAt", amendment_reason AS reason
+    FROM card_revision WHERE card_id = $1::uuid ORDER BY revision`,
+};
+
+export const readRevision: Statement = {
+  name: 'cards.read-revision',
+  text: `
+    SELECT id, revision, content, content_hash AS "contentHash", previous_hash AS "previousHash",
+           signed_at AS "signedAt", received_at AS "receivedAt", amendment_reason AS reason
+    FROM card_revision WHERE card_id = $1::uuid AND revision = $2`,
+};
