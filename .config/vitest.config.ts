@@ -1,10 +1,12 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
-    root: new URL('..', import.meta.url).pathname,
+    root: fileURLToPath(new URL('..', import.meta.url)),
     include: ['tests/**/*.test.ts'],
-    testTimeout: 30_000,
+    globalSetup: ['tests/support/postgres-for-the-run.ts'],
+    testTimeout: 60_000,
     hookTimeout: 120_000,
   },
 });

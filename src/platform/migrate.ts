@@ -2,6 +2,7 @@
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import pg from 'pg';
@@ -39,7 +40,8 @@ export async function ensureDatabase(url: string): Promise<void> {
 export async function migrate(url: string, say: (line: string) => void): Promise<void> {
   if (await allApplied(url)) return;
   say('Bringing the database to the present shape ...');
-  const prisma = join(dirname(fileURLToPath(import.meta.resolve('prisma/package.json'))), 'build', 'index.js');
+  const require = createRequire(import.meta.url);
+  const prisma = join(dirname(require.resolve('prisma/package.json')), 'build', 'index.js');
   const config = join(checkout, '.config', 'prisma.config.ts');
   await runNode([prisma, 'migrate', 'deploy', '--config', config], url);
 }
