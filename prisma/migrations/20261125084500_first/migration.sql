@@ -367,8 +367,8 @@ CREATE INDEX "class_relation_to_class_id_idx" ON "class_relation"("to_class_id")
 -- CreateIndex
 CREATE UNIQUE INDEX "panel_seat_replaces_seat_id_key" ON "panel_seat"("replaces_seat_id");
 
--- CreateIndex
-CREATE UNIQUE INDEX "panel_seat_class_id_seat_order_key" ON "panel_seat"("class_id", "seat_order");
+-- Checked when the transaction ends, so that an order may be turned around in one go.
+ALTER TABLE "panel_seat" ADD CONSTRAINT "panel_seat_class_id_seat_order_key" UNIQUE ("class_id", "seat_order") DEFERRABLE INITIALLY DEFERRED;
 
 -- Checked when the transaction ends, so that an order may be turned around in one go.
 ALTER TABLE "panel_seat" ADD CONSTRAINT "panel_seat_class_id_call_order_key" UNIQUE ("class_id", "call_order") DEFERRABLE INITIALLY DEFERRED;

@@ -1,0 +1,11 @@
+export { type Actor, type Role, roles } from './actor.ts';
+export {
+  actorOf,
+  knowActor,
+  mustHoldSeat,
+  requireRole,
+  requireServiceOffice,
+  seesAsOffice,
+} from './require-role.ts';
+export { accessRoutes } from './routes.ts';
+export { type IssuedToken, issueToken, type NewToken, readToken } from './tokens.ts';

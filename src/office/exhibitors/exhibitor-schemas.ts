@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import type { Exhibitor, Horse } from '../../platform/generated/prisma/client.ts';
+import { publicNameForms } from '../public-name.ts';
+import { day, id } from '../schemas/common.ts';
+import { nameText } from '../schemas/text.ts';
+import { dayText } from '../show-time.ts';
+import { publicNameFormOf } from '../shows/show-schemas.ts';
+
+const publicNameForm = z.enum(publicNameForms);
+const bornOn = day.nullable().describe('Date of birth; seen by the office only.');
+const chosen = publicNameForm.nullable().describe('What the exhibitor or the family chose; null: not said.');
+
+export const newExhibitor = z.strictObject({
+  name: nameText,
+  bornOn: bornOn.default(null),
+  publicName: chosen.default(null),
+});
+export type NewExhibitor = z.infer<typeof newExhibitor>;
+
+export const exhibitorChange = z
+  .strictObject({ name: nameText.optional(), bornOn: bornOn.optional(), publicName: chosen.optional() })
+  .refine((change) => Object.keys(change).length > 0, 'name at least one field to change');
+export type ExhibitorChange = z.infer<typeof exhibitorChange>;
+
+export const exhibitorBody = z.strictObject({
+  id,
+  name: z.string(),
+  bornOn: z.string().nullable(),
+  publicName: publicNameForm.nullable(),
+  version: z.int(),
+});
+export type ExhibitorBody = z.infer<typeof exhibitorBody>;
+
+export const exhibitorOf = (row: Exhibitor): ExhibitorBody => ({
+  id: row.id,
+  name: row.name,
+  bornOn: row.bornOn === null ? null : dayText(row.bornOn),
+  publicName: row.publicName === null ? null : publicNameFormOf(row.publicName),
+  version: row.version,
+});
+
+export const newHorse = z.strictObject({
+  name: nameText,
+  registrationNumber: nameText.nullable().default(null).describe('Number in a breed registry.'),
+});
+export type NewHorse = z.infer<typeof newHorse>;
+
+export const horseBody = z.strictObject({ id, name: z.string(), registrationNumber: z.string().nullable() });
+export type HorseBody = z.infer<typeof horseBody>;
+
+export const horseOf = ({ id: horseId, name, registrationNumber }: Horse): HorseBody => ({
+  id: horseId,
+  name,
+  registrationNumber,
+});

@@ -1,0 +1,126 @@
+import { z } from 'zod';
+import { requireRole } from '../../access/index.ts';
+import type { FeatureRoutes } from '../../platform/app-parts.ts';
+import { problem } from '../../platform/problems/index.ts';
+import { accessRefusals, refusals } from '../schemas/answers.ts';
+import { afterId, id, pageFrom, pageOf, pageQuery, showParams } from '../schemas/common.ts';
+import { sendVersion, versionRead } from '../versions.ts';
+import { addHorse } from './add-horse.ts';
+import {
+  exhibitorBody,
+  exhibitorChange,
+  exhibitorOf,
+  horseBody,
+  horseOf,
+  newExhibitor,
+  newHorse,
+} from './exhibitor-schemas.ts';
+import { addExhibitor, changeExhibitor } from './save-exhibitor.ts';
+
+const tags = ['Entries'];
+const exhibitorParams = z.object({ showId: id, exhibitorId: id });
+const afterWhere = (cursor: string | undefined) => {
+  const after = afterId(cursor);
+  return after === undefined ? {} : { id: { gt: after } };
+};
+
+/** All of it is for the office alone: it holds dates of birth and full names. */
+export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
+  const { prisma } = parts.db;
+  const onRequest = requireRole(parts, 'office');
+
+  app.get('/shows/:showId/exhibitors', {
+    onRequest,
+    schema: {
+      tags,
+      summary: "All of the show's exhibitors",
+      params: showParams,
+      querystring: pageQuery,
+      response: { 200: pageOf(exhibitorBody), ...refusals(...accessRefusals, 'invalid_cursor') },
+    },
+    handler: async ({ params: { showId }, query: { limit, cursor } }) => {
+      const where = { showId, ...afterWhere(cursor) };
+      const rows = await prisma.exhibitor.findMany({ where, orderBy: { id: 'asc' }, take: limit + 1 });
+      return pageFrom(rows, limit, { key: (row) => row.id, item: exhibitorOf });
+    },
+  });
+
+  app.post('/shows/:showId/exhibitors', {
+    onRequest,
+    schema: {
+      tags,
+      summary: 'Add an exhibitor',
+      params: showParams,
+      body: newExhibitor,
+      response: { 201: exhibitorBody, ...refusals(...accessRefusals) },
+    },
+    handler: async ({ params: { showId }, body }, reply) => {
+      const exhibitor = await addExhibitor(parts, { showId, ...body });
+      sendVersion(reply, exhibitor.version);
+      return reply.code(201).send(exhibitor);
+    },
+  });
+
+  app.get('/shows/:showId/exhibitors/:exhibitorId', {
+    onRequest,
+    schema: {
+      tags,
+      summary: 'One exhibitor',
+      params: exhibitorParams,
+      response: { 200: exhibitorBody, ...refusals(...accessRefusals) },
+    },
+    handler: async ({ params: { showId, exhibitorId } }, reply) => {
+      const row = await prisma.exhibitor.findFirst({ where: { id: exhibitorId, showId } });
+      if (row === null) throw problem('not_found');
+      sendVersion(reply, row.version);
+      return exhibitorOf(row);
+    },
+  });
+
+  app.patch('/shows/:showId/exhibitors/:exhibitorId', {
+    onRequest,
+    schema: {
+      tags,
+      summary: "Change an exhibitor's record or the family's choice of public name (If-Match)",
+      params: exhibitorParams,
+      body: exhibitorChange,
+      response: { 200: exhibitorBody, ...refusals(...accessRefusals, 'stale_version', 'if_match_required') },
+    },
+    handler: async (request, reply) => {
+      const asked = { ...request.params, versionRead: versionRead(request), change: request.body };
+      const exhibitor = await changeExhibitor(parts, asked);
+      sendVersion(reply, exhibitor.version);
+      return exhibitor;
+    },
+  });
+
+  app.get('/shows/:showId/horses', {
+    onRequest,
+    schema: {
+      tags,
+      summary: "All of the show's horses",
+      params: showParams,
+      querystring: pageQuery,
+      response: { 200: pageOf(horseBody), ...refusals(...accessRefusals, 'invalid_cursor') },
+    },
+    handler: async ({ params: { showId }, query: { limit, cursor } }) => {
+      const where = { showId, ...afterWhere(cursor) };
+      const rows = await prisma.horse.findMany({ where, orderBy: { id: 'asc' }, take: limit + 1 });
+      return pageFrom(rows, limit, { key: (row) => row.id, item: horseOf });
+    },
+  });
+
+  app.post('/shows/:showId/horses', {
+    onRequest,
+    schema: {
+      tags,
+      summary: 'Add a horse',
+      params: showParams,
+      body: newHorse,
+      response: { 201: horseBody, ...refusals(...accessRefusals) },
+    },
+    handler: async ({ params: { showId }, body }, reply) => {
+      return reply.code(201).send(await addHorse(parts, { showId, ...body }));
+    },
+  });
+};

@@ -1,0 +1,91 @@
+/** Rings, people on the panel, horses, owners: records of a show that are little more than a name. */
+import { z } from 'zod';
+import { requireRole } from '../../access/index.ts';
+import { appendLine, type LineType } from '../../ledger/index.ts';
+import type { App, AppParts } from '../../platform/app-parts.ts';
+import { type Database, inTransaction, type Transaction } from '../../platform/database.ts';
+import { accessRefusals, refusals } from '../schemas/answers.ts';
+import { afterId, id, pageFrom, pageOf, pageQuery, showParams } from '../schemas/common.ts';
+import { nameText } from '../schemas/text.ts';
+import { lockShow } from '../store/locks.ts';
+
+export const namedBody = z.strictObject({ name: nameText });
+const namedRecord = z.strictObject({ id, name: z.string() });
+
+interface NamedRow {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface NewRow {
+  readonly id: string;
+  readonly showId: string;
+  readonly name: string;
+  readonly createdAt: Date;
+}
+
+export interface NamedKind {
+  /** `rings`: the address is `/shows/:showId/rings`. */
+  readonly path: string;
+  /** `a ring` */
+  readonly what: string;
+  readonly tag: string;
+  readonly line: LineType;
+  /** Field of the ledger line: `ringId`. */
+  readonly lineField: string;
+  readonly create: (tx: Transaction, row: NewRow) => Promise<NamedRow>;
+  readonly list: (
+    db: Database,
+    asked: { showId: string; after: string; take: number },
+  ) => Promise<NamedRow[]>;
+}
+
+export function namedRoutes(app: App, parts: AppParts, kind: NamedKind): void {
+  const { path, what, tag } = kind;
+  const onRequest = requireRole(parts, 'office');
+
+  app.get(`/shows/:showId/${path}`, {
+    onRequest,
+    schema: {
+      tags: [tag],
+      summary: `All of the show's ${path}`,
+      params: showParams,
+      querystring: pageQuery,
+      response: { 200: pageOf(namedRecord), ...refusals(...accessRefusals, 'invalid_cursor') },
+    },
+    handler: async ({ params: { showId }, query: { limit, cursor } }) => {
+      const rows = await kind.list(parts.db, { showId, after: afterId(cursor) ?? lowestId, take: limit + 1 });
+      return pageFrom(rows, limit, { key: (row) => row.id, item: namedOf });
+    },
+  });
+
+  app.post(`/shows/:showId/${path}`, {
+    onRequest,
+    schema: {
+      tags: [tag],
+      summary: `Add ${what}`,
+      params: showParams,
+      body: namedBody,
+      response: { 201: namedRecord, ...refusals(...accessRefusals, 'already_exists') },
+    },
+    handler: async ({ params: { showId }, body: { name } }, reply) => {
+      return reply.code(201).send(await addNamed(parts, kind, { showId, name }));
+    },
+  });
+}
+
+const lowestId = '00000000-0000-0000-0000-000000000000';
+
+const namedOf = ({ id: rowId, name }: NamedRow) => ({ id: rowId, name });
+
+/** Throws not_found, and what the kind's `create` refuses. */
+function addNamed(parts: AppParts, kind: NamedKind, asked: { showId: string; name: string }) {
+  const { showId, name } = asked;
+  const at = parts.clock.now();
+  return inTransaction(parts.db, async (tx) => {
+    await lockShow(tx, showId);
+    const row = await kind.create(tx, { id: parts.ids.next(), showId, name, createdAt: at });
+    await appendLine(tx, { showId, type: kind.line, body: { [kind.lineField]: row.id }, at });
+    return namedOf(row);
+  });
+}
