@@ -1,5 +1,6 @@
 /** Cards as a merge sees them: made of a ranking, of places, or of scores; and what places on them count as. */
 import { type Exact, exact, zero } from '../numbers/exact.ts';
+import type { CheckedCard } from '../sheets/card-types.ts';
 import type { JudgeScore, RulingCode } from '../sheets/types.ts';
 import type { CardLine, CardTies, EntryId, JudgeId, LineParts, PanelCard, Unlisted } from './types.ts';
 
@@ -113,6 +114,29 @@ export function cardFromGoes(
     else scores.set(entry, { tier: go.tier, score: go.score, parts: lineParts(go), flags: go.flags });
   }
   return cardFromScores({ ...from, ruledOut, better }, scores);
+}
+
+/** A checked card of any sheet as a card of the panel: its scores, or its ranking. */
+export function panelCard(from: CardHead, card: CheckedCard): PanelCard {
+  const { kind, goes, order, ownOrder } = card;
+  if (kind === 'scores') return cardFromGoes({ ...from, ownOrder }, goes);
+  const out = [...goes].filter(([, { tier }]) => tier === 'not-placed');
+  const ruledOut = new Map(out.map(([entry, { parts }]) => [entry, parts.ruling?.code]));
+  const ranking = order.filter(({ tier }) => tier !== 'not-placed').map(({ entries }) => entries);
+  const ranked = cardFromRanking({ ...from, ruledOut }, inOwnOrder(ranking, ownOrder));
+  const lines = [...ranked.lines].map(
+    ([entry, line]) => [entry, { ...line, flags: goes.get(entry)?.flags ?? [] }] as const,
+  );
+  return { ...ranked, lines: new Map(lines) };
+}
+
+/** A tie that the judge broke becomes so many groups of one; `ownOrder` names whole ties only. */
+function inOwnOrder(
+  ranking: readonly (readonly EntryId[])[],
+  ownOrder: readonly (readonly EntryId[])[],
+): readonly (readonly EntryId[])[] {
+  const broken = new Map(ownOrder.flatMap((tie) => tie.map((entry) => [entry, tie] as const)));
+  return ranking.flatMap((group) => broken.get(group[0] ?? '')?.map((entry) => [entry]) ?? [group]);
 }
 
 function lineParts({ parts }: JudgeScore): LineParts {

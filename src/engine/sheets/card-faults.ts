@@ -7,5 +7,5 @@ export function cardFault(
   entry: string | undefined,
   { at, written, allowed }: { at: string; written?: string; allowed?: string },
 ): CardFault {
-  return { code, entry, at, position: undefined, written: written, allowed: allowed };
+  return { code, entry, at, position: undefined, written, allowed };
 }
