@@ -135,19 +135,17 @@ const rankedPanel = fc
   .array(rankedCard, { minLength: 1, maxLength: 6 })
   .map((cards) => cards.map((ranking, index) => cardFromRanking({ judge: `judge ${index + 1}` }, ranking)));
 
-const scoredPanel = fc
-  .array(scoredCard, { minLength: 1, maxLength: 6 })
-  .map((cards) =>
-    cards.map(({ lines, out }, index) =>
-      cardFromScores(
-        {
-          judge: `judge ${index + 1}`,
-          ruledOut: new Map(out.map((entry) => [entry, 'disqualified' as const])),
-        },
-        new Map(lines.filter(([entry]) => !out.includes(entry))),
-      ),
+const scoredPanel = fc.array(scoredCard, { minLength: 1, maxLength: 6 }).map((cards) =>
+  cards.map(({ lines, out }, index) =>
+    cardFromScores(
+      {
+        judge: `judge ${index + 1}`,
+        ruledOut: new Map(out.map((entry) => [entry, 'disqualified' as const])),
+      },
+      new Map(lines.filter(([entry]) => !out.includes(entry))),
     ),
-  );
+  ),
+);
 
 const ruleFor = (merge: fc.Arbitrary<MergeRule>): fc.Arbitrary<PlacingRule> =>
   fc.record({
