@@ -62,7 +62,9 @@ function allApplied(url: string): Promise<boolean> {
 }
 
 const checksumOf = (name: string): string =>
-  createHash('sha256').update(readFileSync(join(migrationsFolder, name, 'migration.sql'))).digest('hex');
+  createHash('sha256')
+    .update(readFileSync(join(migrationsFolder, name, 'migration.sql')))
+    .digest('hex');
 
 async function withClient<T>(url: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
   const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 10_000 });
@@ -76,7 +78,12 @@ async function withClient<T>(url: string, work: (client: pg.Client) => Promise<T
 
 function runNode(args: readonly string[], url: string): Promise<void> {
   return new Promise((done, failed) => {
-    const env = { ...process.env, DATABASE_URL: url, PRISMA_HIDE_UPDATE_MESSAGE: '1', CHECKPOINT_DISABLE: '1' };
+    const env = {
+      ...process.env,
+      DATABASE_URL: url,
+      PRISMA_HIDE_UPDATE_MESSAGE: '1',
+      CHECKPOINT_DISABLE: '1',
+    };
     const child = spawn(process.execPath, args, { env, cwd: checkout, stdio: ['ignore', 'pipe', 'pipe'] });
     const said: Buffer[] = [];
     child.stdout.on('data', (chunk: Buffer) => said.push(chunk));
@@ -84,7 +91,10 @@ function runNode(args: readonly string[], url: string): Promise<void> {
     child.once('error', failed);
     child.once('close', (code) => {
       if (code === 0) done();
-      else failed(new Error(`The database could not be migrated. ${Buffer.concat(said).toString('utf8').trim()}`));
+      else
+        failed(
+          new Error(`The database could not be migrated. ${Buffer.concat(said).toString('utf8').trim()}`),
+        );
     });
   });
 }

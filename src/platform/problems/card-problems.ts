@@ -18,7 +18,8 @@ export const cardProblems = {
   go_changed_meanwhile: {
     status: 412,
     title: 'Someone else saved this in the meantime',
-    whatToDo: 'Look at both: "current" is what is kept, "sent" is yours. Send what is right with the new ETag.',
+    whatToDo:
+      'Look at both: "current" is what is kept, "sent" is yours. Send what is right with the new ETag.',
   },
   card_incomplete: {
     status: 422,
