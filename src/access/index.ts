@@ -1,4 +1,4 @@
-export { type Actor, type Role, roles } from './actor.ts';
+export { type Actor, type Role, reachesShow, roles } from './actor.ts';
 export {
   actorOf,
   knowActor,

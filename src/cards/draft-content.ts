@@ -1,0 +1,60 @@
+/** The card as it is put together from what was saved go by go, and how it differs from what a phone sends whole. */
+import type { CardContent } from '../engine/sheets/card-types.ts';
+import type { Go } from '../engine/sheets/types.ts';
+import { type Draft, type DraftGo, type EntryRecord, isBlank, isGoing } from './card-record.ts';
+import type { CardOrder } from './card-schemas.ts';
+import { sameContent } from './fingerprint.ts';
+
+export interface DraftParts {
+  readonly entries: readonly EntryRecord[];
+  readonly goes: readonly DraftGo[];
+  readonly order: Draft<CardOrder> | undefined;
+}
+
+/** A go that was written before its entry was scratched stays in the drafts and off the card. */
+export function contentFromDrafts({ entries, goes, order }: DraftParts): CardContent {
+  const going = new Set(entries.filter(isGoing).map(({ id }) => id));
+  const written = goes.filter(({ classEntryId, content }) => going.has(classEntryId) && !isBlank(content));
+  return {
+    goes: Object.fromEntries(written.map(({ classEntryId, content }) => [classEntryId, content])),
+    ...orderOfGoing(order?.content ?? {}, going),
+  };
+}
+
+/** The order without those who do not go any more; groups of one that are left of a tie are no tie. */
+function orderOfGoing({ ownOrder, ranking }: CardOrder, going: ReadonlySet<string>): CardOrder {
+  const keep = (groups: readonly (readonly string[])[], least: number) =>
+    groups
+      .map((group) => group.filter((entry) => going.has(entry)))
+      .filter((group) => group.length >= least);
+  const ties = keep(ownOrder ?? [], 2);
+  return {
+    ...(ties.length === 0 ? {} : { ownOrder: ties }),
+    ...(ranking === undefined ? {} : { ranking: keep(ranking, 1) }),
+  };
+}
+
+export type Difference =
+  | { readonly classEntryId: string; readonly draft: Go; readonly sent: Go | null }
+  | {
+      readonly part: 'ownOrder' | 'ranking';
+      readonly draft: readonly (readonly string[])[];
+      readonly sent: readonly (readonly string[])[] | null;
+    };
+
+/**
+ * What was saved and is not what the phone sent. A go that only the phone has is no difference: it had not
+ * come in yet. A go that only the draft has is one: the judge would sign without it.
+ */
+export function differencesFromDraft(draft: CardContent, sent: CardContent): Difference[] {
+  const goes = Object.entries(draft.goes).flatMap(([classEntryId, go]): Difference[] => {
+    const other = sent.goes[classEntryId] ?? null;
+    return sameContent(go, other) ? [] : [{ classEntryId, draft: go, sent: other }];
+  });
+  const orders = (['ownOrder', 'ranking'] as const).flatMap((part): Difference[] => {
+    const saved = draft[part];
+    if (saved === undefined || sameContent(saved, sent[part] ?? null)) return [];
+    return [{ part, draft: saved, sent: sent[part] ?? null }];
+  });
+  return [...goes, ...orders];
+}

@@ -1,0 +1,16 @@
+/** The fingerprint of a card: the same content gives the same, on the phone, here and in any later check. */
+import { createHash } from 'node:crypto';
+import canonicalize from 'canonicalize';
+
+/** Canonical JSON (RFC 8785). Throws for what JSON cannot hold. */
+export function canonicalText(value: unknown): string {
+  const text = canonicalize(value);
+  if (text === undefined) throw new TypeError('this has no canonical JSON form');
+  return text;
+}
+
+/** SHA-256 over a canonical text, as small hex. */
+export const hashOfText = (text: string): string => createHash('sha256').update(text).digest('hex');
+
+/** Do both say the same, whatever the order of their members? */
+export const sameContent = (a: unknown, b: unknown): boolean => canonicalText(a) === canonicalText(b);
