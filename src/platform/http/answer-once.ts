@@ -1,0 +1,125 @@
+/**
+ * What a phone may send twice counts once: the first answer is kept under the sender's key, in the same
+ * transaction as the change itself, and given again to the same request
+ * (draft-ietf-httpapi-idempotency-key-header).
+ */
+import { createHash } from 'node:crypto';
+import canonicalize from 'canonicalize';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { SqlTransaction } from '../database.ts';
+import { problem } from '../problems/index.ts';
+import { json, type Statement } from '../sql.ts';
+
+export interface KeyedRequest {
+  readonly key: string;
+  /** Who asked for what: two senders may use the same key. */
+  readonly scope: string;
+  /** SHA-256 over the canonical form (RFC 8785) of the body, as hex. */
+  readonly requestHash: string;
+  readonly at: Date;
+}
+
+export interface Answer<Body> {
+  readonly status: number;
+  readonly body: Body;
+  readonly headers?: Readonly<Record<string, string>>;
+  /** Was it given before? */
+  readonly replayed?: boolean;
+}
+
+interface Sender {
+  /** Who sends, over several passes: "seat <id>", "office <show id>". */
+  readonly sender: string;
+  readonly at: Date;
+}
+
+/** `undefined` where the request carries no key. Throws invalid_request for an unusable one. */
+export function keyedRequest(request: FastifyRequest, { sender, at }: Sender): KeyedRequest | undefined {
+  const key = request.headers['idempotency-key'];
+  if (key === undefined) return undefined;
+  if (typeof key !== 'string' || !/^[\x21-\x7e]{1,255}$/.test(key)) {
+    const message = 'it must have 1 to 255 printable ASCII characters';
+    throw problem('invalid_request', { errors: [{ field: 'headers/idempotency-key', message }] });
+  }
+  const address = request.url.split('?')[0] ?? '';
+  const body = canonicalize(request.body ?? null) ?? 'null';
+  const requestHash = createHash('sha256').update(body).digest('hex');
+  return { key, scope: `${sender} ${request.method} ${address}`, requestHash, at };
+}
+
+/** The same, for a route that cannot do without. Throws idempotency_key_required. */
+export function mustBeKeyed(request: FastifyRequest, from: Sender): KeyedRequest {
+  const keyed = keyedRequest(request, from);
+  if (keyed === undefined) throw problem('idempotency_key_required');
+  return keyed;
+}
+
+/** Waits where the same key is being worked on by another transaction. */
+const claim: Statement = {
+  name: 'idempotency.claim',
+  text: `
+    INSERT INTO idempotency_key (key, scope, request_hash, created_at) VALUES ($1, $2, $3, $4)
+    ON CONFLICT (key, scope) DO NOTHING RETURNING key`,
+};
+const kept: Statement = {
+  name: 'idempotency.kept',
+  text: 'SELECT request_hash AS "requestHash", status, response FROM idempotency_key WHERE key = $1 AND scope = $2',
+};
+const keep: Statement = {
+  name: 'idempotency.keep',
+  text: 'UPDATE idempotency_key SET status = $3, response = $4::jsonb WHERE key = $1 AND scope = $2',
+};
+
+/**
+ * Does `work` and keeps its answer, or gives the kept one without doing it again. A refusal is not kept: the
+ * transaction goes back, and the key is free. Throws idempotency_key_reused for the same key with other content.
+ */
+export async function answerOnce<Body>(
+  tx: SqlTransaction,
+  asked: KeyedRequest | undefined,
+  work: () => Promise<Answer<Body>>,
+): Promise<Answer<Body>> {
+  if (asked === undefined) return work();
+  const { key, scope, requestHash, at } = asked;
+  const isNew = await tx.sql.row(claim, [key, scope, requestHash, at]);
+  if (isNew === undefined) return replay<Body>(tx, asked);
+  const answer = await work();
+  const { status, body, headers = {} } = answer;
+  await tx.sql.rows(keep, [key, scope, status, json({ body, headers })]);
+  return answer;
+}
+
+interface KeptAnswer<Body> {
+  readonly requestHash: string;
+  readonly status: number;
+  readonly response: { readonly body: Body; readonly headers: Readonly<Record<string, string>> };
+}
+
+async function replay<Body>(tx: SqlTransaction, asked: KeyedRequest): Promise<Answer<Body>> {
+  const found = await tx.sql.row<KeptAnswer<Body>>(kept, [asked.key, asked.scope]);
+  if (found === undefined) throw new Error('the kept answer is gone');
+  if (found.requestHash !== asked.requestHash) throw problem('idempotency_key_reused');
+  return { status: found.status, ...found.response, replayed: true };
+}
+
+/** Sends status, headers and body; whether it was given before stands in a header. */
+export function sendAnswer<Body>(reply: FastifyReply, answer: Answer<Body>): FastifyReply {
+  const { status, headers, body, replayed } = answer;
+  if (replayed === true) reply.header('idempotency-replayed', 'true');
+  return reply
+    .code(status)
+    .headers({ ...headers })
+    .send(body);
+}
+
+const forget: Statement = {
+  name: 'idempotency.forget',
+  text: 'DELETE FROM idempotency_key WHERE created_at < $1',
+};
+
+/** A phone that was off for a week sends again with the same keys; after that they are let go. */
+const keptDays = 30;
+
+export async function forgetOldKeys(tx: SqlTransaction, now: Date): Promise<void> {
+  await tx.sql.rows(forget, [new Date(now.getTime() - keptDays * 86_400_000)]);
+}
