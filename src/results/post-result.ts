@@ -1,0 +1,129 @@
+/** Posting a result: provisional, official, corrected. Nothing is posted that was not looked at first. */
+import { appendLine, type LineType } from '../ledger/index.ts';
+import type { AppParts } from '../platform/app-parts.ts';
+import { inTransaction, type Transaction } from '../platform/database.ts';
+import { problem } from '../platform/problems/index.ts';
+import { loadClassRecords, type PostingOnRecord } from './class-records.ts';
+import { canonical, ruleFingerprint } from './posting-body.ts';
+import { openTiesOf } from './read-tabulation.ts';
+import { addPosting, lockClass } from './statements.ts';
+import { type Tabulation, tabulateClass } from './tabulate-class.ts';
+
+export interface NewPosting {
+  readonly classId: string;
+  readonly state: PostingOnRecord['state'];
+  readonly reason: string | undefined;
+  /** ETag of the preview that was looked at. */
+  readonly ifMatch: string;
+}
+
+const eventOf = {
+  provisional: 'result.posted',
+  official: 'result.posted',
+  corrected: 'result.corrected',
+} as const satisfies Record<PostingOnRecord['state'], LineType>;
+
+/**
+ * Posts the tabulation as it stands. Throws stale_version where the preview has changed since, cards_missing,
+ * ties_open, and what the state asks for: class_not_posted, class_already_official, posting_out_of_date,
+ * correction_reason_missing, correction_changes_nothing.
+ */
+export function postResult(parts: AppParts, wanted: NewPosting): Promise<PostingOnRecord> {
+  return inTransaction(parts.db, async (tx) => {
+    await tx.sql.row(lockClass, [wanted.classId]);
+    const tabulation = tabulateClass(await loadClassRecords(tx.sql, wanted.classId));
+    if (wanted.ifMatch !== `"${tabulation.bodyHash}"`)
+      throw problem('stale_version', { detail: 'The preview has changed since you read it.' });
+    mustBeComplete(tabulation);
+    mustFollow(tabulation, wanted);
+    return append(tx, { parts, tabulation, wanted });
+  });
+}
+
+function mustBeComplete(tabulation: Tabulation): void {
+  const { missing } = tabulation;
+  if (missing.length > 0 || tabulation.cards.length === 0) {
+    throw problem('cards_missing', {
+      errors: missing.map(({ seat, why }) => ({
+        field: `/seats/${seat.seatOrder}`,
+        message:
+          why === 'not-signed'
+            ? 'the card is not signed'
+            : 'an entry was added since: the card must be amended',
+      })),
+    });
+  }
+  const ties = openTiesOf(tabulation);
+  if (ties.length > 0) {
+    throw problem('ties_open', {
+      errors: ties.map(({ place, sentence }) => ({ field: `/places/${place}`, message: sentence })),
+    });
+  }
+}
+
+/** provisional -> (provisional ...) -> official -> corrected -> corrected ...; a provisional one may be posted anew. */
+function mustFollow({ records, changedSincePosting }: Tabulation, { state, reason }: NewPosting): void {
+  const last = records.lastPosting;
+  const isFinal = last?.state === 'official' || last?.state === 'corrected';
+  switch (state) {
+    case 'provisional':
+      if (isFinal) throw problem('class_already_official');
+      if (last !== undefined) mustSayWhy(changedSincePosting, reason);
+      return;
+    case 'official':
+      if (last === undefined)
+        throw problem('class_not_posted', { detail: 'A result is posted provisional first.' });
+      if (isFinal) throw problem('class_already_official');
+      if (changedSincePosting) throw problem('posting_out_of_date');
+      return;
+    case 'corrected':
+      if (last === undefined) throw problem('class_not_posted');
+      mustSayWhy(changedSincePosting, reason);
+  }
+}
+
+/** What was posted once does not change without a word. */
+function mustSayWhy(changedSincePosting: boolean, reason: string | undefined): void {
+  if (!changedSincePosting) throw problem('correction_changes_nothing');
+  if (reason !== undefined) return;
+  throw problem('correction_reason_missing', { errors: [{ field: '/reason', message: 'it is missing' }] });
+}
+
+async function append(
+  tx: Transaction,
+  { parts, tabulation, wanted }: { parts: AppParts; tabulation: Tabulation; wanted: NewPosting },
+): Promise<PostingOnRecord> {
+  const { body, bodyHash, records } = tabulation;
+  const posting: PostingOnRecord = {
+    id: parts.ids.next(),
+    classId: wanted.classId,
+    version: (records.lastPosting?.version ?? 0) + 1,
+    state: wanted.state,
+    reason: wanted.reason ?? null,
+    postedAt: parts.clock.now(),
+    ruleHash: ruleFingerprint(body),
+    bodyHash,
+    body,
+  };
+  const { id, classId, version, state, reason, postedAt, ruleHash } = posting;
+  const revisions = body.cards.map(({ revisionId }) => revisionId);
+  await tx.sql.rows(addPosting, [
+    id,
+    classId,
+    version,
+    state,
+    canonical(body),
+    ruleHash,
+    bodyHash,
+    revisions,
+    reason,
+    postedAt,
+  ]);
+  await appendLine(tx, {
+    showId: records.head.showId,
+    type: eventOf[state],
+    body: { classId, postingId: id, version, state, bodyHash },
+    at: postedAt,
+  });
+  return posting;
+}

@@ -1,0 +1,52 @@
+/** The classes of a show and where each of them stands: what exhibitors look at all day. */
+import { problem } from '../platform/problems/index.ts';
+import type { Sql } from '../platform/sql.ts';
+import type { PostingSummary } from './class-records.ts';
+import { classState } from './class-state.ts';
+import { readBoard as boardRows, readShow } from './statements.ts';
+
+interface BoardShow {
+  readonly id: string;
+  readonly name: string;
+  readonly place: string;
+  readonly timeZone: string;
+}
+
+interface BoardRow {
+  readonly id: string;
+  readonly number: number;
+  readonly name: string;
+  readonly ring: string | null;
+  readonly status: string;
+  readonly scheduledAt: Date | null;
+  readonly calledAt: Date | null;
+  readonly drawn: boolean;
+  readonly seats: number;
+  readonly signed: number;
+  readonly draftGoes: number;
+  readonly postingVersion: number | null;
+  readonly postingState: PostingSummary['state'] | null;
+}
+
+/** Throws not_found. */
+export async function readBoard(sql: Sql, showId: string) {
+  const show = await sql.row<BoardShow>(readShow, [showId]);
+  if (show === undefined) throw problem('not_found', { detail: 'There is no such show.' });
+  const rows = await sql.rows<BoardRow>(boardRows, [showId]);
+  return { show, classes: rows.map(boardLine) };
+}
+
+function boardLine(row: BoardRow) {
+  const { id, number, name, ring, scheduledAt, calledAt, seats, signed, postingVersion, postingState } = row;
+  return {
+    id,
+    number,
+    name,
+    ring,
+    scheduledAt: scheduledAt?.toISOString() ?? null,
+    state: classState({ ...row, called: calledAt !== null, lastPosting: postingState ?? undefined }),
+    cardsIn: signed,
+    cardsExpected: seats,
+    postingVersion,
+  };
+}

@@ -1,0 +1,71 @@
+/** How close a posted placing was, and how far its judges agree: for the office, once the class is posted. */
+import { agreement } from '../engine/agreement/agreement.ts';
+import { agreementRecord } from '../engine/agreement/agreement-record.ts';
+import { type MarginSetting, margins, usualMarginSetting } from '../engine/agreement/margins.ts';
+import type { PanelCard } from '../engine/placing/types.ts';
+import { agreementSentences, marginSentence } from '../engine/sentences/agreement-sentences.ts';
+import type { ScoreSheet } from '../engine/sheets/types.ts';
+import type { Sql } from '../platform/sql.ts';
+import { judgeAnswer, whoIsWho } from './answers.ts';
+import { type ClassRecords, loadClassRecords } from './class-records.ts';
+import { postedCards } from './posted-cards.ts';
+import { type PostingBody, placingInput } from './posting-body.ts';
+import { mustBePosted } from './read-result.ts';
+import { spokenNames } from './spoken-names.ts';
+
+interface Posted {
+  readonly records: ClassRecords;
+  readonly body: PostingBody;
+  readonly cards: readonly PanelCard[];
+}
+
+/** For each two neighbours the smallest change on one card that would have swapped them; first places first. */
+export async function readMargins(sql: Sql, classId: string, upTo: number) {
+  const { records, body, cards } = await loadPosted(sql, classId);
+  const setting = { ...marginSetting(records.head.sheet), upTo };
+  const { rule, decisions } = body;
+  const panels = rule.merge.method === 'separate' ? cards.map((card) => [card]) : [cards];
+  const { backNumber } = whoIsWho(records, body);
+  const names = spokenNames(records);
+  return {
+    margins: panels.flatMap((panel) =>
+      margins(placingInput({ body, cards: panel, rule, decisions }), setting).map((margin) => ({
+        judge: panels.length > 1 ? judgeAnswer(records, panel[0]?.judge ?? null) : null,
+        place: margin.place,
+        ahead: backNumber(margin.ahead),
+        behind: backNumber(margin.behind),
+        change: margin.change,
+        sentence: marginSentence(margin, names),
+      })),
+    ),
+  };
+}
+
+export async function readAgreement(sql: Sql, classId: string) {
+  const { records, cards } = await loadPosted(sql, classId);
+  const went = records.entries.filter(({ goPosition }) => goPosition !== null).map(({ id }) => id);
+  const found = agreement(cards, went);
+  return { agreement: agreementRecord(found), sentences: agreementSentences(found, spokenNames(records)) };
+}
+
+async function loadPosted(sql: Sql, classId: string): Promise<Posted> {
+  const records = await loadClassRecords(sql, classId);
+  const { body } = mustBePosted(records);
+  const cards = await postedCards(sql, records, body);
+  return { records, body, cards: cards.map(({ onPanel }) => onPanel) };
+}
+
+/** A score changes by the step of its marks and stays where the sheet lets a total be. */
+function marginSetting(sheet: ScoreSheet): MarginSetting {
+  switch (sheet.kind) {
+    case 'pattern':
+      return { ...usualMarginSetting, step: sheet.maneuver.step, range: sheet.totalRange };
+    case 'one-mark':
+      return { ...usualMarginSetting, step: sheet.mark.step, range: sheet.mark };
+    case 'measured':
+      return { ...usualMarginSetting, step: sheet.measure.step };
+    case 'percentage':
+    case 'places':
+      return usualMarginSetting;
+  }
+}

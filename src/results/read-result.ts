@@ -1,0 +1,128 @@
+/** The posted result as everyone may read it; the busiest page of a show day. */
+import { createHash } from 'node:crypto';
+import { LRUCache } from 'lru-cache';
+import type { Database } from '../platform/database.ts';
+import { problem } from '../platform/problems/index.ts';
+import type { Sql } from '../platform/sql.ts';
+import {
+  cardAnswers,
+  caution,
+  classHead,
+  didNotGoAnswer,
+  postingSummaryAnswer,
+  resultAnswers,
+  ruleAnswer,
+  whoIsWho,
+} from './answers.ts';
+import { type ClassRecords, loadClassRecords, type PostingOnRecord } from './class-records.ts';
+import { postedCards } from './posted-cards.ts';
+import type { PostingBody } from './posting-body.ts';
+import { readMark } from './statements.ts';
+
+export interface SentResult {
+  /** The whole answer as it is sent. */
+  readonly text: string;
+  readonly etag: string;
+}
+
+/** A show's ledger moves on with everything that can change an answer: name rules, a posting, a scratch. */
+interface Kept extends SentResult {
+  readonly sequence: number | null;
+}
+
+/** Keeps answers as long as nothing at their show has changed; one for each database. */
+export class PostedResults {
+  readonly #kept = new LRUCache<string, Kept>({
+    max: 500,
+    maxSize: 64 * 1024 * 1024,
+    sizeCalculation: ({ text }) => text.length,
+  });
+  readonly #db: Database;
+
+  constructor(db: Database) {
+    this.#db = db;
+  }
+
+  /** Throws not_found, class_not_posted. */
+  async read(classId: string): Promise<SentResult> {
+    const mark = await this.#db.sql.row<{ sequence: number | null }>(readMark, [classId]);
+    if (mark === undefined) throw problem('not_found', { detail: 'There is no such class.' });
+    const kept = this.#kept.get(classId);
+    if (kept !== undefined && kept.sequence === mark.sequence) return kept;
+    const text = JSON.stringify(await readPostedResult(this.#db.sql, classId));
+    const fresh = {
+      text,
+      etag: `"${createHash('sha256').update(text).digest('base64url')}"`,
+      sequence: mark.sequence,
+    };
+    this.#kept.set(classId, fresh);
+    return fresh;
+  }
+}
+
+async function readPostedResult(sql: Sql, classId: string) {
+  const records = await loadClassRecords(sql, classId);
+  const posting = mustBePosted(records);
+  const { body } = posting;
+  return {
+    class: classHead(records),
+    posting: postingSummaryAnswer(posting),
+    rule: ruleAnswer(records, body),
+    results: resultAnswers(records, body),
+    didNotGo: didNotGoAnswer(records, body),
+    cards: await publishedCards(sql, { records, posting }),
+    caution,
+  };
+}
+
+/** One entry: place, reasons, and what each judge gave. Throws not_found, class_not_posted. */
+export async function readEntryResult(sql: Sql, classId: string, backNumber: number) {
+  const records = await loadClassRecords(sql, classId);
+  const posting = mustBePosted(records);
+  const { body } = posting;
+  const entry = body.entries.find((one) => one.backNumber === backNumber);
+  if (entry === undefined)
+    throw problem('not_found', { detail: `Back number ${backNumber} is not in this class.` });
+  return {
+    class: classHead(records),
+    posting: postingSummaryAnswer(posting),
+    backNumber,
+    name: whoIsWho(records, body).name(entry.id),
+    results: resultAnswers(records, body).map((result) => entryResult(result, entry.id)),
+    cards: await publishedCards(sql, { records, posting, only: entry.id }),
+  };
+}
+
+type ResultAnswer = ReturnType<typeof resultAnswers>[number];
+
+function entryResult({ judge, placings, unplaced }: ResultAnswer, entry: string) {
+  const of = placings.length;
+  const placed = placings.find(({ classEntryId }) => classEntryId === entry);
+  if (placed !== undefined) {
+    const { place, tied, total, because } = placed;
+    return { judge, of, place, tied, total, because };
+  }
+  const why = unplaced.find(({ classEntryId }) => classEntryId === entry)?.why ?? 'It did not go.';
+  return { judge, of, place: null, tied: false, total: null, because: [why] };
+}
+
+export function mustBePosted({ lastPosting }: ClassRecords): PostingOnRecord {
+  if (lastPosting === undefined) throw problem('class_not_posted');
+  return lastPosting;
+}
+
+/** The judges' cards as the show publishes them: never, with the posting, or once it is official. */
+async function publishedCards(
+  sql: Sql,
+  {
+    records,
+    posting,
+    only,
+  }: { records: ClassRecords; posting: PostingOnRecord & { body: PostingBody }; only?: string },
+) {
+  const { publishCards } = records.head;
+  const isOpen =
+    publishCards === 'with-posting' || (publishCards === 'when-official' && posting.state !== 'provisional');
+  if (!isOpen) return [];
+  return cardAnswers(records, await postedCards(sql, records, posting.body), only);
+}

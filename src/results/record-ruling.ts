@@ -1,0 +1,64 @@
+/** A tie decided outside the arithmetic: kept with who and why, for ever. */
+import { appendLine } from '../ledger/index.ts';
+import type { AppParts } from '../platform/app-parts.ts';
+import { inTransaction } from '../platform/database.ts';
+import { problem } from '../platform/problems/index.ts';
+import { json } from '../platform/sql.ts';
+import { loadClassRecords, type RulingOnRecord } from './class-records.ts';
+import { addRuling, lockClass } from './statements.ts';
+import { tabulateClass } from './tabulate-class.ts';
+
+export interface NewRuling {
+  readonly kind: RulingOnRecord['kind'];
+  readonly order: readonly (readonly string[])[];
+  readonly decidedBy: string;
+  readonly why: string;
+}
+
+/**
+ * Records the ruling and returns it. Throws not_found, class_cannot_be_tabulated, cards_missing, and
+ * ruling_does_not_fit where its entries are not one tie that is open, or that an earlier ruling decided.
+ */
+export function recordRuling(parts: AppParts, classId: string, ruling: NewRuling): Promise<RulingOnRecord> {
+  return inTransaction(parts.db, async (tx) => {
+    await tx.sql.row(lockClass, [classId]);
+    const tabulation = tabulateClass(await loadClassRecords(tx.sql, classId));
+    if (tabulation.missing.length > 0) {
+      const errors = tabulation.missing.map(({ seat }) => ({
+        field: '/order',
+        message: `judge ${seat.seatOrder}'s card is not in`,
+      }));
+      throw problem('cards_missing', { detail: 'A tie is ruled on once every card is in.', errors });
+    }
+    mustFit(ruling, tabulation);
+    const recorded = {
+      id: parts.ids.next(),
+      ...ruling,
+      decision: { order: ruling.order },
+      ruledAt: parts.clock.now(),
+    };
+    const { id, kind, decision, decidedBy, why, ruledAt } = recorded;
+    const about = ruling.order.flat();
+    await tx.sql.rows(addRuling, [id, classId, kind, about, json(decision), decidedBy, why, ruledAt]);
+    const { showId } = tabulation.records.head;
+    await appendLine(tx, { showId, type: 'ruling.made', body: { classId, rulingId: id, kind }, at: ruledAt });
+    return recorded;
+  });
+}
+
+function mustFit({ kind, order }: NewRuling, { body, records }: ReturnType<typeof tabulateClass>): void {
+  const about = order.flat();
+  const field = '/order';
+  const refuse = (message: string) => problem('ruling_does_not_fit', { errors: [{ field, message }] });
+  if (about.length < 2) throw refuse('A tie has two entries or more.');
+  if (new Set(about).size !== about.length) throw refuse('An entry stands in it twice.');
+  if (kind === 'declined' && order.length > 1)
+    throw refuse('A declined run-off orders nobody: name the tied entries in one group.');
+  if (kind === 'share' && order.length > 1) throw refuse('A shared place is one group.');
+  const ties = body.results.flatMap(({ openTies }) => openTies.map(({ entries }) => entries));
+  const earlier = records.rulings.map(({ decision }) => decision.order.flat());
+  const isOne = [...ties, ...earlier].some(
+    (tied) => tied.length === about.length && tied.every((id) => about.includes(id)),
+  );
+  if (!isOne) throw refuse('These entries are not one tie that is open now; name each of its entries once.');
+}

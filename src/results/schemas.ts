@@ -1,0 +1,236 @@
+/** Requests and answers of tabulating and posting. */
+import { z } from 'zod';
+
+const id = z.uuid();
+const instant = z.iso.datetime({ offset: true });
+const number = z
+  .string()
+  .describe('An exact number as text: "214.5", or a fraction "214/3" where it never ends.');
+const words = z.string().trim().min(1).max(1000);
+
+export const classParams = z.strictObject({ classId: id });
+export const postingParams = z.strictObject({ postingId: id });
+export const entryParams = z.strictObject({
+  classId: id,
+  backNumber: z.coerce.number().int().min(1).max(99_999),
+});
+export const showParams = z.strictObject({ showId: id });
+
+/** What the office may decide about a tie. `declined`: the run-off was declined, and the chain goes on. */
+export const rulingKinds = ['run-off', 're-work', 'judge', 'coin', 'share', 'declined'] as const;
+
+export const rulingRequest = z
+  .strictObject({
+    kind: z.enum(rulingKinds),
+    order: z
+      .array(z.array(id).min(1))
+      .min(1)
+      .describe('Class entries, best group first. To share a place put them in one group.'),
+    decidedBy: words.max(200).describe('Who decided: the call judge, the steward, show management.'),
+    why: words.describe('What it was decided by, in words that exhibitors will read.'),
+  })
+  .describe(
+    'A tie decided outside the arithmetic. It stands for ever; a later ruling on the same entries goes before it.',
+  );
+
+export const rulingAnswer = z.object({
+  id,
+  kind: z.enum(rulingKinds),
+  order: z.array(z.array(id)),
+  decidedBy: z.string(),
+  why: z.string(),
+  ruledAt: instant,
+});
+
+export const postingRequest = z
+  .strictObject({
+    state: z.enum(['provisional', 'official', 'corrected']),
+    reason: words.optional().describe('Why it changed; needed wherever a posted result changes.'),
+  })
+  .describe('Posts what the preview shows; its ETag goes into If-Match, so that nothing is posted unseen.');
+
+export const postingSummary = z.object({
+  id,
+  classId: id,
+  version: z.int(),
+  state: z.enum(['provisional', 'official', 'corrected']),
+  reason: z.string().nullable(),
+  postedAt: instant,
+  bodyHash: z.string().describe('SHA-256 over the canonical form (RFC 8785) of the body.'),
+  ruleHash: z.string(),
+});
+
+const placedLine = z.object({
+  classEntryId: id,
+  backNumber: z.int(),
+  name: z.string().describe('As far as it is public.'),
+  place: z.int(),
+  tied: z.boolean(),
+  total: number.nullable(),
+  because: z.array(z.string()).describe('Why it stands there, in sentences.'),
+});
+
+const unplacedLine = z.object({
+  classEntryId: id,
+  backNumber: z.int(),
+  name: z.string(),
+  why: z.string(),
+});
+
+const judgeSeat = z.object({ seatId: id, seatOrder: z.int(), name: z.string() });
+
+const oneResult = z.object({
+  judge: judgeSeat.nullable().describe('null: the judges are merged.'),
+  placings: z.array(placedLine),
+  unplaced: z.array(unplacedLine),
+});
+
+const cardGo = z.object({
+  backNumber: z.int(),
+  place: z
+    .string()
+    .nullable()
+    .describe('Place on this card; "2.5" never occurs here, ties hold the better place.'),
+  score: number.nullable(),
+  parts: z.array(z.string()).describe("The score part by part, in the judge's order."),
+  remarks: z.array(z.string()),
+});
+
+const publishedCard = z.object({
+  seatId: id,
+  seatOrder: z.int(),
+  judge: z.string(),
+  revision: z.int(),
+  goes: z.array(cardGo),
+});
+
+const classHead = z.object({
+  id,
+  showId: id,
+  number: z.int(),
+  name: z.string(),
+  discipline: z.string(),
+  division: z.string().nullable(),
+});
+
+export const resultAnswer = z
+  .object({
+    class: classHead,
+    posting: postingSummary,
+    rule: z.array(z.string()).describe('How the class is placed, in sentences.'),
+    results: z.array(oneResult),
+    didNotGo: z.array(z.object({ backNumber: z.int(), name: z.string(), status: z.string() })),
+    cards: z.array(publishedCard).describe('Empty where the show does not publish cards, or not yet.'),
+    caution: z.string(),
+  })
+  .describe('The posted result as everyone may read it.');
+
+export const openTieAnswer = z.object({
+  judge: id.nullable(),
+  place: z.int(),
+  classEntryIds: z.array(id),
+  backNumbers: z.array(z.int()),
+  waitsFor: z.enum(['run-off', 'chain-ended']),
+  sentence: z.string(),
+  mayBeRuled: z.array(z.enum(rulingKinds)),
+});
+
+export const tabulationAnswer = z
+  .object({
+    class: classHead,
+    state: z.string(),
+    cardsMissing: z.array(
+      z.object({
+        seatId: id,
+        seatOrder: z.int(),
+        judge: z.string(),
+        why: z.enum(['not-signed', 'to-be-amended']),
+      }),
+    ),
+    rule: z.array(z.string()),
+    results: z.array(oneResult),
+    didNotGo: z.array(z.object({ backNumber: z.int(), name: z.string(), status: z.string() })),
+    openTies: z.array(openTieAnswer),
+    ownTies: z
+      .array(z.object({ seatId: id, judge: z.string(), backNumbers: z.array(z.int()) }))
+      .describe("Ties on one judge's own card: they are hers to break."),
+    changedSincePosting: z.boolean(),
+    body: z.unknown().describe('What would be posted: typed reasons and all.'),
+  })
+  .describe('The merged result of the cards that are signed so far. Nothing is posted by reading it.');
+
+export const postingsAnswer = z.object({ postings: z.array(postingSummary) });
+export const postingAnswer = postingSummary.extend({
+  body: z.unknown().describe('The posting as it was hashed; api-docs/guide.md says how to repeat it.'),
+});
+
+export const entryAnswer = z
+  .object({
+    class: classHead,
+    posting: postingSummary,
+    backNumber: z.int(),
+    name: z.string(),
+    results: z.array(
+      z.object({
+        judge: judgeSeat.nullable(),
+        place: z.int().nullable(),
+        of: z.int(),
+        tied: z.boolean(),
+        total: number.nullable(),
+        because: z.array(z.string()),
+      }),
+    ),
+    cards: z.array(publishedCard),
+  })
+  .describe(
+    'One entry of a posted result: place, reasons, and what each judge gave where cards are published.',
+  );
+
+export const rulingsAnswer = z.object({ rulings: z.array(rulingAnswer) });
+
+export const marginsQuery = z.strictObject({
+  upTo: z.coerce
+    .number()
+    .int()
+    .min(1)
+    .max(50)
+    .default(10)
+    .describe('Pairs of neighbors, from first place down.'),
+});
+
+export const marginsAnswer = z
+  .object({
+    margins: z.array(
+      z.object({
+        judge: judgeSeat.nullable().describe('null: the judges are merged.'),
+        place: z.int(),
+        ahead: z.int().describe('Back number.'),
+        behind: z.int().describe('Back number.'),
+        change: z.unknown(),
+        sentence: z.string(),
+      }),
+    ),
+  })
+  .describe('For each two neighbors the smallest change on one card that would have swapped them.');
+
+export const agreementAnswer = z.object({
+  agreement: z.unknown(),
+  sentences: z.array(z.string()),
+});
+
+export const boardAnswer = z.object({
+  show: z.object({ id, name: z.string(), place: z.string(), timeZone: z.string() }),
+  classes: z.array(
+    z.object({
+      id,
+      number: z.int(),
+      name: z.string(),
+      ring: z.string().nullable(),
+      scheduledAt: instant.nullable(),
+      state: z.string(),
+      cardsIn: z.int(),
+      cardsExpected: z.int(),
+      postingVersion: z.int().nullable(),
+    }),
+  ),
+});
