@@ -1,10 +1,11 @@
 /** Posting a result: provisional, official, corrected. Nothing is posted that was not looked at first. */
 import { appendLine, type LineType } from '../ledger/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
+import { canonicalText } from '../platform/canonical-json.ts';
 import { inTransaction, type Transaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { loadClassRecords, type PostingOnRecord } from './class-records.ts';
-import { canonical, ruleFingerprint } from './posting-body.ts';
+import { ruleFingerprint } from './posting-body.ts';
 import { openTiesOf } from './read-tabulation.ts';
 import { addPosting, lockClass } from './statements.ts';
 import { type Tabulation, tabulateClass } from './tabulate-class.ts';
@@ -112,7 +113,7 @@ async function append(
     classId,
     version,
     state,
-    canonical(body),
+    canonicalText(body),
     ruleHash,
     bodyHash,
     revisions,

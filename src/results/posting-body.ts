@@ -2,8 +2,6 @@
  * The body of a posting: a class placed from its signed cards, with all that is needed to place it again.
  * Plain JSON with ids and back numbers, never names, so that it can be hashed, kept for ever and checked elsewhere.
  */
-import { createHash } from 'node:crypto';
-import canonicalize from 'canonicalize';
 import { recordText } from '../engine/numbers/number-text.ts';
 import { placeClass, placeSeparately } from '../engine/placing/place-class.ts';
 import type {
@@ -17,6 +15,7 @@ import type {
   TieDecision,
   Unplaced,
 } from '../engine/placing/types.ts';
+import { fingerprint } from '../platform/canonical-json.ts';
 
 export interface PostingBody {
   readonly form: 'ringledger posting 1';
@@ -73,7 +72,7 @@ export interface BodyPlaced {
 
 type BodyHead = Omit<PostingBody, 'form' | 'results' | 'decisions' | 'rule'>;
 
-/** The class placed by the engine, as a body. The same parts give the same bytes in `canonicalBody`. */
+/** The class placed by the engine, as a body. The same parts give the same bytes in `canonicalText`. */
 export function postingBody(head: BodyHead, input: PlacingInput): PostingBody {
   const results =
     input.rule.merge.method === 'separate'
@@ -93,18 +92,6 @@ function bodyResult(
     total: total === undefined ? null : recordText(total),
   }));
   return { judge, placed: lines, unplaced, reasons, notes, openTies };
-}
-
-/** RFC 8785. Throws for what JSON cannot hold. */
-export function canonical(value: unknown): string {
-  const text = canonicalize(value);
-  if (text === undefined) throw new TypeError('this has no canonical JSON form');
-  return text;
-}
-
-/** SHA-256 in hex over the canonical form. */
-export function fingerprint(value: unknown): string {
-  return createHash('sha256').update(canonical(value)).digest('hex');
 }
 
 /** What the placing was made by: the rule as applied and the sheet. */

@@ -5,10 +5,11 @@ import type { PanelCard } from '../engine/placing/types.ts';
 import { ruleFaultSentence } from '../engine/sentences/rule-sentences.ts';
 import type { CardContent, CheckedCard } from '../engine/sheets/card-types.ts';
 import { checkCard } from '../engine/sheets/check-card.ts';
+import { fingerprint } from '../platform/canonical-json.ts';
 import { problem } from '../platform/problems/index.ts';
 import { appliedRule } from './applied-rule.ts';
 import type { ClassRecords, Seat } from './class-records.ts';
-import { fingerprint, type PostingBody, placingInput, postingBody, went } from './posting-body.ts';
+import { type PostingBody, placingInput, postingBody, went } from './posting-body.ts';
 
 export interface Tabulation {
   readonly records: ClassRecords;

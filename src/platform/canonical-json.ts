@@ -1,0 +1,16 @@
+/** One spelling for one content (RFC 8785), and its fingerprint: the same on the phone, here and in any later check. */
+import { createHash } from 'node:crypto';
+import canonicalize from 'canonicalize';
+
+/** Canonical JSON. Throws for what JSON cannot hold. */
+export function canonicalText(value: unknown): string {
+  const text = canonicalize(value);
+  if (text === undefined) throw new TypeError('this has no canonical JSON form');
+  return text;
+}
+
+/** SHA-256 over a text, as small hex. */
+export const hashOfText = (text: string): string => createHash('sha256').update(text).digest('hex');
+
+/** SHA-256 over the canonical form, as small hex. */
+export const fingerprint = (value: unknown): string => hashOfText(canonicalText(value));
