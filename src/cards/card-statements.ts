@@ -117,3 +117,70 @@ export const readRevision: Statement = {
            signed_at AS "signedAt", received_at AS "receivedAt", amendment_reason AS reason
     FROM card_revision WHERE card_id = $1::uuid AND revision = $2`,
 };
+
+export const findSeat: Statement = {
+  name: 'cards.find-seat',
+  text: `
+    SELECT seat.id, seat.show_id AS "showId", seat.class_id AS "classId", seat.withdrawn_at AS "withdrawnAt",
+           show_class.status AS "classStatus"
+    FROM panel_seat seat JOIN show_class ON show_class.id = seat.class_id
+    WHERE seat.id = $1::uuid AND seat.class_id = $2::uuid`,
+};
+
+/** A seat has one card: whoever comes second finds it there. The card keeps the sheet of the class as it is now. */
+export const openCard: Statement = {
+  name: 'cards.open',
+  text: `
+    INSERT INTO card (id, class_id, seat_id, sheet_id, created_at)
+    SELECT $1::uuid, id, $3::uuid, sheet_id, $4 FROM show_class WHERE id = $2::uuid
+    ON CONFLICT (seat_id) DO NOTHING RETURNING id`,
+};
+
+export const findCardOfSeat: Statement = {
+  name: 'cards.of-seat',
+  text: 'SELECT id FROM card WHERE seat_id = $1::uuid',
+};
+
+export const findClass: Statement = {
+  name: 'cards.find-class',
+  text: 'SELECT id, show_id AS "showId" FROM show_class WHERE id = $1::uuid',
+};
+
+/** How far each seat's card is: counts only, never a mark. */
+export const readProgress: Statement = {
+  name: 'cards.progress',
+  text: `
+    SELECT seat.id AS "seatId", seat.seat_order AS "seatOrder", seat.role, card.id AS "cardId",
+           seat.withdrawn_at IS NOT NULL AS withdrawn, sheet.definition ->> 'kind' AS "sheetKind",
+           (SELECT count(*) FROM card_draft_go go JOIN class_entry going ON going.id = go.class_entry_id
+            WHERE go.card_id = card.id AND go.content <> '{}'
+              AND going.status IN ('entered', 'checked-in'))::int AS "goesWritten",
+           (SELECT array_agg(entry) FROM card_draft_order ranked,
+              jsonb_array_elements(ranked.content -> 'ranking') place, jsonb_array_elements_text(place) entry
+            WHERE ranked.card_id = card.id) AS ranked,
+           last.id AS "revisionId", last.revision, last.content_hash AS "contentHash",
+           last.signed_at AS "signedAt", last.received_at AS "receivedAt",
+           (SELECT array_agg(entry) FROM jsonb_object_keys(last.content -> 'goes') entry) AS "signedEntries"
+    FROM panel_seat seat
+    JOIN show_class ON show_class.id = seat.class_id
+    LEFT JOIN card ON card.seat_id = seat.id
+    JOIN score_sheet sheet ON sheet.id = coalesce(card.sheet_id, show_class.sheet_id)
+    LEFT JOIN LATERAL (SELECT * FROM card_revision WHERE card_id = card.id
+                       ORDER BY revision DESC LIMIT 1) last ON true
+    WHERE seat.class_id = $1::uuid
+    ORDER BY seat.seat_order`,
+};
+
+export const readSignedCards: Statement = {
+  name: 'cards.signed',
+  text: `
+    SELECT seat.id AS "seatId", card.id AS "cardId", last.id AS "revisionId", last.revision,
+           last.content_hash AS "contentHash", last.content, last.signed_at AS "signedAt",
+           last.received_at AS "receivedAt"
+    FROM panel_seat seat
+    LEFT JOIN card ON card.seat_id = seat.id
+    LEFT JOIN LATERAL (SELECT * FROM card_revision WHERE card_id = card.id
+                       ORDER BY revision DESC LIMIT 1) last ON true
+    WHERE seat.class_id = $1::uuid AND seat.withdrawn_at IS NULL
+    ORDER BY seat.seat_order`,
+};

@@ -1,7 +1,8 @@
 /** The card as it is put together from what was saved go by go, and how it differs from what a phone sends whole. */
 import type { CardContent } from '../engine/sheets/card-types.ts';
+import { scoreGo } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
-import { type Draft, type DraftGo, type EntryRecord, isBlank, isGoing } from './card-record.ts';
+import { type CardRecord, type Draft, type DraftGo, type EntryRecord, isBlank, isGoing } from './card-record.ts';
 import type { CardOrder } from './card-schemas.ts';
 import { sameContent } from './fingerprint.ts';
 
@@ -57,4 +58,12 @@ export function differencesFromDraft(draft: CardContent, sent: CardContent): Dif
     return [{ part, draft: saved, sent: sent[part] ?? null }];
   });
   return [...goes, ...orders];
+}
+
+/** The goes on which nothing is missing or wrong. */
+export function finishedGoes(
+  { sheet, maneuvers }: Pick<CardRecord, 'sheet' | 'maneuvers'>,
+  goes: CardContent['goes'],
+): CardContent['goes'] {
+  return Object.fromEntries(Object.entries(goes).filter(([, go]) => scoreGo(sheet, maneuvers, go).ok));
 }

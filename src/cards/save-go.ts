@@ -3,7 +3,7 @@ import type { Actor } from '../access/index.ts';
 import { draftFaults } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
 import type { AppParts } from '../platform/app-parts.ts';
-import { inSqlTransaction, type SqlTransaction } from '../platform/database.ts';
+import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { json } from '../platform/sql.ts';
 import {
@@ -34,30 +34,41 @@ export interface GoAddress {
  * answered as it stands, so that a phone may send it as often as it likes.
  * Throws go_not_on_sheet, entry_not_going, go_not_in_class, card_already_signed, go_changed_meanwhile.
  */
-export function saveGo(parts: AppParts, address: GoAddress, go: Go): Promise<GoView> {
-  return inSqlTransaction(parts.db, async (tx) => {
-    const { card, entry, stored } = await goForWriting(tx, address);
-    mustFitSheet(card, entry, go);
-    if (stored !== undefined && sameContent(stored.content, go)) return goView(card, entry, stored);
-    mustBeSeen(stored, { seen: address.seen, sent: go, blank: isBlank });
-    const savedAt = parts.clock.now();
-    const saved = await tx.sql.row<{ version: number }>(statements.saveDraftGo, [
-      ...[card.id, entry.id, card.classId, json(go), savedAt],
-    ]);
-    if (saved === undefined) throw new Error('the draft was not kept');
-    return goView(card, entry, { content: go, savedAt, version: saved.version });
-  });
+export async function saveGo(
+  parts: AppParts,
+  tx: SqlTransaction,
+  { address, go }: { readonly address: GoAddress; readonly go: Go },
+): Promise<GoView> {
+  const { card, entry, stored } = await goForWriting(tx, address);
+  mustFitSheet(card, entry, go);
+  if (stored !== undefined && sameContent(stored.content, go)) return goView(card, entry, stored);
+  mustBeSeen(stored, { seen: address.seen, sent: go, blank: isBlank });
+  const savedAt = parts.clock.now();
+  return goView(card, entry, { content: go, savedAt, version: await keepGo(tx, { card, entry, go, savedAt }) });
 }
 
 /** Wipes the draft of one go. Its version goes on, so that nobody mistakes a new draft for an old one. */
-export function wipeGo(parts: AppParts, address: GoAddress): Promise<void> {
-  return inSqlTransaction(parts.db, async (tx) => {
-    const { card, entry, stored } = await goForWriting(tx, address);
-    if (stored === undefined || isBlank(stored.content)) return;
-    if (address.seen === undefined) throw problem('if_match_required');
-    mustBeSeen(stored, { seen: address.seen, sent: {}, blank: isBlank });
-    await tx.sql.rows(statements.saveDraftGo, [card.id, entry.id, card.classId, json({}), parts.clock.now()]);
-  });
+export async function wipeGo(parts: AppParts, tx: SqlTransaction, address: GoAddress): Promise<void> {
+  const { card, entry, stored } = await goForWriting(tx, address);
+  if (stored === undefined || isBlank(stored.content)) return;
+  if (address.seen === undefined) throw problem('if_match_required');
+  mustBeSeen(stored, { seen: address.seen, sent: {}, blank: isBlank });
+  await keepGo(tx, { card, entry, go: {}, savedAt: parts.clock.now() });
+}
+
+interface KeptGo {
+  readonly card: CardRecord;
+  readonly entry: EntryRecord;
+  readonly go: Go;
+  readonly savedAt: Date;
+}
+
+async function keepGo(tx: SqlTransaction, { card, entry, go, savedAt }: KeptGo): Promise<number> {
+  const kept = await tx.sql.row<{ version: number }>(statements.saveDraftGo, [
+    ...[card.id, entry.id, card.classId, json(go), savedAt],
+  ]);
+  if (kept === undefined) throw new Error('the draft was not kept');
+  return kept.version;
 }
 
 async function goForWriting(tx: SqlTransaction, { cardId, classEntryId, actor }: GoAddress) {

@@ -1,0 +1,74 @@
+/** Signed revisions of a card: written once, each naming the one before, and never changed. */
+import type { CardContent } from '../engine/sheets/card-types.ts';
+import { appendLine } from '../ledger/index.ts';
+import type { AppParts } from '../platform/app-parts.ts';
+import type { SqlTransaction } from '../platform/database.ts';
+import type { CardRecord } from './card-record.ts';
+import * as statements from './card-statements.ts';
+import { canonicalText, hashOfText } from './fingerprint.ts';
+
+export interface RevisionHead {
+  readonly id: string;
+  readonly revision: number;
+  readonly contentHash: string;
+  /** Of the revision that it amends; `null`: the first. */
+  readonly previousHash: string | null;
+  readonly signedAt: Date;
+  readonly receivedAt: Date;
+  /** Why it was amended; `null`: the first. */
+  readonly reason: string | null;
+}
+
+export interface SignedRevision extends RevisionHead {
+  readonly content: CardContent;
+}
+
+interface NewRevision {
+  readonly content: CardContent;
+  readonly signedAt: Date;
+  readonly previous: { readonly revision: number; readonly contentHash: string } | null;
+  readonly reason: string | null;
+}
+
+/** Keeps the revision and its ledger line, which tells everyone who listens. Call it last: the ledger locks. */
+export async function writeRevision(
+  parts: Pick<AppParts, 'clock' | 'ids'>,
+  tx: SqlTransaction,
+  { card, added }: { readonly card: CardRecord; readonly added: NewRevision },
+): Promise<SignedRevision> {
+  const text = canonicalText(added.content);
+  const written: SignedRevision = {
+    id: parts.ids.next(),
+    revision: (added.previous?.revision ?? 0) + 1,
+    contentHash: hashOfText(text),
+    previousHash: added.previous?.contentHash ?? null,
+    signedAt: added.signedAt,
+    receivedAt: parts.clock.now(),
+    reason: added.reason,
+    content: added.content,
+  };
+  await tx.sql.rows(statements.addRevision, [
+    ...[written.id, card.id, written.revision, text, written.contentHash, written.previousHash],
+    ...[card.seatId, written.signedAt, written.receivedAt, written.reason],
+  ]);
+  await appendLine(tx, {
+    showId: card.showId,
+    type: added.previous === null ? 'card.signed' : 'card.amended',
+    body: {
+      ...{ classId: card.classId, seatId: card.seatId, cardId: card.id, revisionId: written.id },
+      ...{ revision: written.revision, contentHash: written.contentHash },
+    },
+    at: written.receivedAt,
+  });
+  return written;
+}
+
+export const revisionOf = (
+  tx: SqlTransaction,
+  { id }: CardRecord,
+  revision: number,
+): Promise<SignedRevision | undefined> =>
+  tx.sql.row<SignedRevision>(statements.readRevision, [id, revision]);
+
+export const revisionsOf = (tx: SqlTransaction, { id }: CardRecord): Promise<RevisionHead[]> =>
+  tx.sql.rows<RevisionHead>(statements.readRevisions, [id]);
