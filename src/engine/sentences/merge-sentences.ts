@@ -19,17 +19,17 @@ export function mergeClause(
       return cardPlace(basis.judge, line, names);
     case 'total':
     case 'place-points':
-      return `${addition(parts)} = ${valueText(line)}${basis.step === 'place-points' ? ' points' : ''}${aside(parts, names)}`;
+      return `${addition(parts, valueText(line))}${basis.step === 'place-points' ? ' points' : ''}${aside(parts, names)}`;
     case 'mean':
-      return `${meanOf(parts)} = ${valueText(line)}${aside(parts, names)}`;
+      return `${meanOf(parts, valueText(line))}${aside(parts, names)}`;
     case 'rank-sum':
-      return `places ${list(counted(parts).map((part) => figure(part.value)))} add up to ${valueText(line)}${aside(parts, names)}`;
+      return `${placesOf(parts, valueText(line))}${aside(parts, names)}`;
     case 'majority-place':
       return majorityPlace(basis, line, { behind, names });
     case 'total-of-all':
       return `the places of all judges add up to ${valueText(line)}`;
     case 'pairwise-wins':
-      return `level with or ahead of ${valueText(line)} others, each by the judges between the two`;
+      return pairwiseWins(Number(line.value), names.entry(line.entry));
     case 'referee':
       return refereeCall(basis, line.entry, { compared: reason.compared, names });
     default:
@@ -40,14 +40,33 @@ export function mergeClause(
 const valueText = ({ value }: Compared) => (value === null ? 'none' : figure(value));
 const isOut = ({ note }: ReasonPart) => note === 'discarded-high' || note === 'discarded-low';
 const counted = (parts: readonly ReasonPart[]) => parts.filter((part) => !isOut(part));
-const addition = (parts: readonly ReasonPart[]) =>
-  counted(parts)
-    .map(({ value }) => figure(value))
-    .join(' + ');
+/** `72`, or `0.5 x 72` on a card that counts half. */
+const counting = ({ value, weight }: ReasonPart) =>
+  weight === undefined ? figure(value) : `${figure(weight)} x ${figure(value)}`;
+const figures = (parts: readonly ReasonPart[]) => counted(parts).map(counting);
 
-function meanOf(parts: readonly ReasonPart[]): string {
-  const given = counted(parts);
-  return given.length === 1 ? addition(parts) : `mean of ${list(given.map(({ value }) => figure(value)))}`;
+/** `70 + 71 = 141`; a single score stands for itself. */
+function addition(parts: readonly ReasonPart[], total: string): string {
+  const given = figures(parts);
+  return given.length === 1 && given[0] === total ? total : `${given.join(' + ')} = ${total}`;
+}
+
+function meanOf(parts: readonly ReasonPart[], value: string): string {
+  const given = figures(parts);
+  return given.length === 1 ? value : `mean of ${list(given)} = ${value}`;
+}
+
+function placesOf(parts: readonly ReasonPart[], total: string): string {
+  const given = figures(parts);
+  return given.length === 1 && given[0] === total
+    ? `place ${total}`
+    : `places ${list(given)} add up to ${total}`;
+}
+
+function pairwiseWins(wins: number, entry: string): string {
+  if (wins === 0) return `compared one by one, the judges had ${entry} behind every other entry`;
+  const others = wins === 1 ? 'one other entry' : `${count(wins)} other entries`;
+  return `compared one by one, the judges had ${entry} ahead of or level with ${others}`;
 }
 
 function cardPlace(judge: string, line: Compared, names: Names): string {
@@ -78,7 +97,7 @@ function majorityPlace(
   { behind, names }: { readonly behind: Compared | undefined; readonly names: Names },
 ): string {
   if (line.value === null)
-    return `no place that ${count(needed)} of ${count(judges)} judges gave it or better`;
+    return `${count((line.parts ?? []).filter(({ note }) => note !== 'left-off').length)} of ${count(judges)} judges placed ${names.entry(line.entry)}, and a majority needs ${count(needed)}`;
   const column = Number(line.value);
   const had = judgesAtOrBetter(line, column);
   const place = column === 1 ? 'first' : `${ordinal(column)} or better`;
@@ -102,6 +121,13 @@ function refereeCall(
   const called = names.entry(entry);
   if (tops.length === 1) return `${called} stood next on the one judge's card that still had entries`;
   if (agreed) return `both judges had ${called} next`;
-  const others = list(compared.filter((one) => one.entry !== entry).map((one) => names.entry(one.entry)));
-  return `the judges differed between ${called} and ${others}, and the referee had ${called} higher`;
+  const others = compared.filter((one) => one.entry !== entry);
+  const differed = `the judges differed between ${called} and ${list(others.map((one) => names.entry(one.entry)))}`;
+  const [best] = [...compared].sort(byPlace);
+  const chosen = compared.filter((one) => best !== undefined && byPlace(one, best) === 0);
+  if (chosen.length > 1) return `${differed}, and the referee had none of them higher`;
+  return `${differed}, and the referee had ${names.entry(best?.entry ?? entry)} higher`;
 }
+
+const byPlace = (a: Compared, b: Compared) =>
+  fromRecordText(a.value ?? '0').compare(fromRecordText(b.value ?? '0'));

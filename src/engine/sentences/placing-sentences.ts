@@ -24,9 +24,13 @@ export function because(placing: Placing, entry: EntryId, names: Names): string[
   const merges = touching.filter(({ basis }) => mergeSteps.has(basis.step));
   const merge = merges.at(0)?.basis.step === 'referee' ? merges.at(-1) : merges.at(0);
   const ties = touching.filter((reason) => !mergeSteps.has(reason.basis.step) && splits(reason, entry));
+  // Alone on its side of the status an entry was compared with nobody: then the status says why it is where it is.
+  const alone = merge === undefined && ties[0]?.basis.step === 'status' ? ties.shift() : undefined;
   return [
-    lead({ placing, entry, place: placed.place, merge, names }),
-    ...ties.map((reason) => splitSentence(reason, entry, names)),
+    lead({ placing, entry, place: placed.place, reason: merge ?? alone, names }),
+    ...ties
+      .filter((reason) => tellsSomething(reason, entry))
+      .map((reason) => splitSentence(reason, entry, names)),
     ...(placed.tied ? [sharedSentence(placing, { entry, place: placed.place, names })] : []),
     ...notesOn(placing, entry, names),
   ];
@@ -67,18 +71,21 @@ interface Lead {
   readonly placing: Placing;
   readonly entry: EntryId;
   readonly place: number;
-  readonly merge: Reason | undefined;
+  readonly reason: Reason | undefined;
   readonly names: Names;
 }
 
-function lead({ placing, entry, place, merge, names }: Lead): string {
-  const line = merge?.compared.find((one) => one.entry === entry);
+function lead({ placing, entry, place, reason, names }: Lead): string {
+  const line = reason?.compared.find((one) => one.entry === entry);
   const clause =
-    merge && line && mergeClause(merge, line, { behind: behindIn(placing, merge, entry), names });
+    reason && line && leadClause(reason, line, { behind: behindIn(placing, reason, entry), names });
   if (clause !== undefined) return `${capital(ordinal(place))}: ${clause}.`;
   const only = placing.placed.length === 1;
-  return only ? `${capital(ordinal(place))}: the only entry placed.` : `${capital(ordinal(place))}.`;
+  return `${capital(ordinal(place))}: the only entry ${only ? 'placed' : 'left'}.`;
 }
+
+const leadClause = (reason: Reason, line: Compared, around: Parameters<typeof mergeClause>[2]) =>
+  reason.basis.step === 'status' ? statusClause(line, around.names) : mergeClause(reason, line, around);
 
 /** The entry placed directly behind, where the same reason compared both and put it behind. */
 function behindIn({ placed }: Placing, { compared, better }: Reason, entry: EntryId): Compared | undefined {
@@ -94,10 +101,15 @@ function splits({ compared, better }: Reason, entry: EntryId): boolean {
   return line !== undefined && compared.some((one) => compareValues(one, line, better) !== 0);
 }
 
+/** That an entry kept the pattern goes without saying beside its numbers; that it did not, does not. */
+function tellsSomething({ basis, compared }: Reason, entry: EntryId): boolean {
+  return basis.step !== 'status' || compared.some((one) => one.entry === entry && one.value !== '0');
+}
+
 function splitSentence(reason: Reason, entry: EntryId, names: Names): string {
   const line = reason.compared.find((one) => one.entry === entry);
   if (line === undefined) return '';
-  if (reason.basis.step === 'status') return statusSentence(line, names);
+  if (reason.basis.step === 'status') return `${capital(statusClause(line, names))}.`;
   return `Tied with ${tiedWith(reason, line, names)}; ${sideOf(reason, line)}${tieClause(reason, line, names)}.`;
 }
 
@@ -118,9 +130,9 @@ function compareValues(a: Compared, b: Compared, better: Reason['better']): numb
   return better === 'higher' ? -difference : difference;
 }
 
-function statusSentence({ entry, value, parts = [] }: Compared, names: Names): string {
-  if (value === '0') return `${names.entry(entry)} kept the pattern, and stands above all who did not.`;
-  return `Placed below all who kept the pattern, as ruled by ${list(parts.map(({ judge }) => names.judge(judge)))}.`;
+function statusClause({ entry, value, parts = [] }: Compared, names: Names): string {
+  if (value === '0') return `${names.entry(entry)} kept the pattern, and stands above all who did not`;
+  return `placed below all who kept the pattern, as ruled by ${list(parts.map(({ judge }) => names.judge(judge)))}`;
 }
 
 function sharedSentence(
@@ -131,7 +143,9 @@ function sharedSentence(
     placed.filter((one) => one.place === place && one.entry !== entry).map((one) => names.entry(one.entry)),
   );
   const open = openTies.find((tie) => tie.entries.includes(entry));
-  if (open?.waitsFor === 'run-off') return `Tied with ${others}: a run-off decides, or its being declined.`;
+  if (open?.waitsFor === 'run-off')
+    return `Tied with ${others}: a run-off will decide, unless it is declined.`;
+  if (open === undefined) return `Tied with ${others}, and they share the place.`;
   return `Tied with ${others}: nothing in the rule of this class splits them, so they share the place.`;
 }
 

@@ -49,7 +49,8 @@ function unlistedWords(unlisted: string): string {
 
 const majorityWords = {
   totals: 'then the larger majority, the lower total of its places, and the lower total of all places decide',
-  'next-places': 'then the larger majority, the lower total of its places, and the next lower places in turn decide',
+  'next-places':
+    'then the larger majority, the lower total of its places, and the next lower places in turn decide',
   average: 'then the larger majority and the lower total of all places decide',
 } as const;
 

@@ -1,6 +1,7 @@
 /** How a tie was split, or stood: one clause with the numbers on both sides. */
+import { fromRecordText } from '../numbers/number-text.ts';
 import type { Basis, Compared, Reason } from '../placing/types.ts';
-import { figure, list, type Names, ordinal, placeFigure } from './words.ts';
+import { count, figure, list, type Names, ordinal, placeFigure } from './words.ts';
 
 /** At most this many of the other entries are named; the rest are counted. */
 const mostNamed = 3;
@@ -8,8 +9,12 @@ const mostNamed = 3;
 /** `the judges who had it third or better (118: 4, 105: 3)` */
 export function tieClause(reason: Reason, line: Compared, names: Names): string {
   const { basis, compared } = reason;
-  if (basis.step === 'draw') return drawClause(basis.seed);
-  if (basis.step === 'decision') return decisionClause(basis, names);
+  if (basis.step === 'draw') {
+    return `placed ${rankAmong(reason, line)} by lot from the announced seed "${basis.seed}"`;
+  }
+  if (basis.step === 'decision') {
+    return `placed ${rankAmong(reason, line)} ${decisionWords[basis.kind]}, ${names.decision(basis.id)}`;
+  }
   const others = nearest(reason, line);
   const unnamed = compared.length - 1 - others.length;
   const sides = [line, ...others].map((one) => `${names.entry(one.entry)}: ${sideValue(basis, one)}`);
@@ -39,13 +44,13 @@ function criterion(basis: Basis, names: Names): string {
     case 'majority-size':
       return `the judges who had it ${ordinal(basis.column)} or better`;
     case 'majority-total':
-      return `the total of the places ${ordinal(basis.column)} or better`;
+      return `the total of the places ${ordinal(basis.column)} or better, the least first`;
     case 'total-of-all':
-      return 'the total of the places of all judges';
+      return 'the total of the places of all judges, the least first';
     case 'next-places':
       return basis.compares === 'judges'
         ? `the judges who had it ${ordinal(basis.column)} or better`
-        : `the total of the places ${ordinal(basis.column)} or better`;
+        : `the total of the places ${ordinal(basis.column)} or better, the least first`;
     case 'judges-in-favor':
       return 'the judges in favor over all pairs';
     case 'maneuver':
@@ -63,7 +68,7 @@ function criterion(basis: Basis, names: Names): string {
     case 'tie-judge':
       return `the card of ${names.judge(basis.judge)}, tie judge`;
     case 'head-to-head':
-      return 'how many of the tied more judges put it ahead of';
+      return 'the number of tied entries that more judges had it ahead of';
     case 'best-single-place':
       return 'the best place with any judge';
     case 'most-places':
@@ -95,17 +100,18 @@ function sideValue(basis: Basis, { value }: Compared): string {
   return isPlace ? placeFigure(value) : figure(value);
 }
 
-const drawClause = (seed: string) => `drawn by lot from the announced seed "${seed}"`;
+/** `second of the three`: by lots and decisions the least value comes first. */
+function rankAmong({ compared }: Reason, line: Compared): string {
+  const value = ({ value: recorded }: Compared) => fromRecordText(recorded ?? '0');
+  const ahead = compared.filter((one) => value(one).compare(value(line)) < 0).length;
+  return `${ordinal(ahead + 1)} of the ${count(compared.length)}`;
+}
 
 const decisionWords = {
-  'run-off': 'decided by a run-off',
-  're-work': 'decided by a re-work',
-  judge: 'decided by a judge',
-  coin: 'decided by a coin',
-  share: 'decided',
-  declined: 'declined',
+  'run-off': 'by a run-off',
+  're-work': 'by a re-work',
+  judge: "by a judge's ruling",
+  coin: 'by the toss of a coin',
+  share: 'by agreement',
+  declined: 'after a run-off was declined',
 } as const;
-
-function decisionClause({ kind, id }: Extract<Basis, { step: 'decision' }>, names: Names): string {
-  return `${decisionWords[kind]}, ${names.decision(id)}`;
-}
