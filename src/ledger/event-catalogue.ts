@@ -170,3 +170,6 @@ export const eventCatalogue: Readonly<Record<LineType, EventKind>> = kinds;
 export const lineTypes = Object.keys(kinds) as readonly LineType[];
 
 export const publicLineTypes: readonly LineType[] = lineTypes.filter((type) => kinds[type].public);
+
+/** A line of a type that this version does not know is kept back. */
+export const isPublicLine = (type: string): boolean => publicLineTypes.some((known) => known === type);

@@ -1,0 +1,72 @@
+/** The whole service over a database of its own, without a network port, with a clock that a test may set. */
+
+import { buildApp } from '../../src/app.ts';
+import { readConfig } from '../../src/config.ts';
+import { type App, type AppParts, randomIds } from '../../src/platform/app-parts.ts';
+import { openDatabase } from '../../src/platform/database.ts';
+import { listenToLedger } from '../../src/platform/live-lines.ts';
+import { createTestDatabase } from './test-database.ts';
+
+export interface TestClock {
+  readonly now: () => Date;
+  /** Goes on from there, a millisecond with every look. */
+  readonly set: (at: string) => void;
+}
+
+export interface TestApp {
+  readonly app: App;
+  readonly parts: AppParts;
+  readonly clock: TestClock;
+  /** Closes the app and drops its database. */
+  readonly close: () => Promise<void>;
+}
+
+export const testSecret = 'a secret for tests that is long enough for a key';
+
+interface Wanted {
+  /** Another app over the database of this one. */
+  readonly beside?: TestApp;
+  readonly environment?: NodeJS.ProcessEnv;
+}
+
+export async function buildTestApp({ beside, environment = {} }: Wanted = {}): Promise<TestApp> {
+  const database =
+    beside === undefined
+      ? await createTestDatabase()
+      : { url: beside.parts.db.url, drop: async () => undefined };
+  const db = openDatabase(database.url, { connections: 8 });
+  const live = await listenToLedger(database.url);
+  const clock = testClock();
+  const config = readConfig({
+    NODE_ENV: 'test',
+    LOG_LEVEL: 'silent',
+    REQUESTS_PER_MINUTE: '0',
+    BROWSABLE_DOCS: 'no',
+    TOKEN_SECRET: testSecret,
+    ...environment,
+  });
+  const tokenKey = new TextEncoder().encode(testSecret);
+  const parts: AppParts = { config, db, clock, ids: randomIds, tokenKey, live };
+  const app = await buildApp(parts);
+  const close = async () => {
+    await app.close();
+    await live.close();
+    await db.close();
+    await database.drop();
+  };
+  return { app, parts, clock, close };
+}
+
+/** Begins at the present, because a pass must not have ended; each look is a millisecond later than the one before. */
+function testClock(): TestClock {
+  let next = Date.now();
+  return {
+    now: () => {
+      next += 1;
+      return new Date(next);
+    },
+    set: (at) => {
+      next = Date.parse(at);
+    },
+  };
+}
