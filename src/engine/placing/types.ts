@@ -230,6 +230,8 @@ export interface ReasonPart {
   readonly value: string;
   /** How the number came about, when not plainly from the card. */
   readonly note?: 'left-off' | 'no-score' | 'discarded-high' | 'discarded-low';
+  /** What the card counts beside the others, where that is not 1: the value comes into the sum this many times. */
+  readonly weight?: string;
 }
 
 /** Which rule compared, and what one has to know to repeat it. */

@@ -56,9 +56,10 @@ export function weightOf(contributions: readonly Contribution[]): Exact {
 }
 
 export function reasonParts(contributions: readonly Contribution[]): ReasonPart[] {
-  return contributions.map(({ judge, value, note }) => ({
+  return contributions.map(({ judge, value, weight, note }) => ({
     judge,
     value: recordText(value),
     ...(note === undefined ? {} : { note }),
+    ...(weight.equals(1) ? {} : { weight: recordText(weight) }),
   }));
 }
