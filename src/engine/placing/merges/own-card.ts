@@ -4,7 +4,7 @@
  * Source: several judges at one class so that an exhibitor earns several sets of placings
  * (http://www.pasofinoequestrian.com/articles/pf_judgingFAQ_gallup.html); rail classes are placed, not scored.
  */
-import { recordText } from '../../numbers/number-text.ts';
+import { placeOnCard } from '../card-measure.ts';
 import type { PanelCard } from '../types.ts';
 import type { Merge } from './merge.ts';
 
@@ -18,14 +18,7 @@ export function mergeOwnCard(card: PanelCard): Merge {
         compare: () => ({
           basis: { step: 'card-place', judge },
           better: 'lower',
-          measure: (entry) => {
-            const line = card.lines.get(entry);
-            const score = line?.score;
-            return {
-              value: line?.place,
-              ...(score === undefined ? {} : { parts: [{ judge, value: recordText(score) }] }),
-            };
-          },
+          measure: (entry) => placeOnCard(card, entry),
         }),
       },
     ],

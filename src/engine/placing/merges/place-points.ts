@@ -8,27 +8,17 @@
  */
 import { type Exact, exact, mean } from '../../numbers/exact.ts';
 import type { CardLine, EntryId, PanelCard } from '../types.ts';
-import { type Contribution, discardExtremes, reasonParts, totalOf } from './contributions.ts';
-import { type Merge, once, type Panel, type RuleOf } from './merge.ts';
+import { mergeByAdding } from './added-up.ts';
+import type { Contribution } from './contributions.ts';
+import type { Merge, Panel, RuleOf } from './merge.ts';
 
-export function mergePlacePoints(panel: Panel, rule: RuleOf<'place-points'>): Merge {
+export function mergePlacePoints({ cards }: Panel, rule: RuleOf<'place-points'>): Merge {
   const points = pointsTable(rule);
-  const given = (entry: EntryId) => panel.cards.map((card) => pointsOn(card, entry, points));
-  const contributions = once((entry) => discardExtremes(given(entry), rule.discard));
-  const value = once((entry) => totalOf(contributions(entry)));
-  return {
-    total: value,
-    steps: [
-      {
-        of: 'merge',
-        compare: () => ({
-          basis: { step: 'place-points', discard: rule.discard },
-          better: 'higher',
-          measure: (entry) => ({ value: value(entry), parts: reasonParts(contributions(entry)) }),
-        }),
-      },
-    ],
-  };
+  return mergeByAdding({
+    basis: { step: 'place-points', discard: rule.discard },
+    better: 'higher',
+    given: (entry) => cards.map((card) => pointsOn(card, entry, points)),
+  });
 }
 
 interface PointsTable {

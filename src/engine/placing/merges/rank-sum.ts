@@ -9,25 +9,14 @@
  *
  *     places 2, 1, 4 -> 7
  */
-import { discardExtremes, reasonParts, totalOf } from './contributions.ts';
-import { type Merge, once, type Panel, type RuleOf } from './merge.ts';
+import { mergeByAdding } from './added-up.ts';
+import type { Merge, Panel, RuleOf } from './merge.ts';
 import { placesOf } from './ordinals.ts';
 
 export function mergeRankSum(panel: Panel, rule: RuleOf<'rank-sum'>): Merge {
-  const places = placesOf(panel, rule);
-  const contributions = once((entry) => discardExtremes(places(entry), rule.discard));
-  const value = once((entry) => totalOf(contributions(entry)));
-  return {
-    total: value,
-    steps: [
-      {
-        of: 'merge',
-        compare: () => ({
-          basis: { step: 'rank-sum', discard: rule.discard },
-          better: 'lower',
-          measure: (entry) => ({ value: value(entry), parts: reasonParts(contributions(entry)) }),
-        }),
-      },
-    ],
-  };
+  return mergeByAdding({
+    basis: { step: 'rank-sum', discard: rule.discard },
+    better: 'lower',
+    given: placesOf(panel, rule),
+  });
 }

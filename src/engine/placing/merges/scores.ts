@@ -11,30 +11,19 @@
 import { type Exact, mean, zero } from '../../numbers/exact.ts';
 import { round } from '../../numbers/rounding.ts';
 import type { EntryId, PanelCard } from '../types.ts';
-import { type Contribution, discardExtremes, reasonParts, totalOf, weightOf } from './contributions.ts';
-import { type Merge, once, type Panel, type RuleOf } from './merge.ts';
+import { mergeByAdding } from './added-up.ts';
+import { type Contribution, totalOf, weightOf } from './contributions.ts';
+import type { Merge, Panel, RuleOf } from './merge.ts';
 
 type ScoreRule = RuleOf<'total' | 'mean'>;
 
-export function mergeScores(panel: Panel, rule: ScoreRule): Merge {
-  const contributions = once((entry) =>
-    discardExtremes(scoresOf(panel.cards, entry, rule.noScore), rule.discard),
-  );
-  const value = once((entry) => scoreOf(contributions(entry), rule));
-  const better = panel.cards[0]?.better ?? 'higher';
-  return {
-    total: value,
-    steps: [
-      {
-        of: 'merge',
-        compare: () => ({
-          basis: { step: rule.method, discard: rule.discard },
-          better,
-          measure: (entry) => ({ value: value(entry), parts: reasonParts(contributions(entry)) }),
-        }),
-      },
-    ],
-  };
+export function mergeScores({ cards }: Panel, rule: ScoreRule): Merge {
+  return mergeByAdding({
+    basis: { step: rule.method, discard: rule.discard },
+    better: cards[0]?.better ?? 'higher',
+    given: (entry) => scoresOf(cards, entry, rule.noScore),
+    value: (contributions) => scoreOf(contributions, rule),
+  });
 }
 
 /** The judges who gave this entry no score, although its class is merged by score. */

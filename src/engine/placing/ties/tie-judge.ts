@@ -5,7 +5,7 @@
  * Championship programme p. 12); judge 1 in odd-numbered classes, judge 2 in even ones (IHSA Western Scoring
  * Explanation, https://paperzz.com/doc/7195413). An entry that the tie judge left off stands behind those on the card.
  */
-import { recordText } from '../../numbers/number-text.ts';
+import { placeOnCard } from '../card-measure.ts';
 import type { Step } from '../refine.ts';
 import type { JudgeId } from '../types.ts';
 import type { TieSteps } from './tie-break.ts';
@@ -19,14 +19,7 @@ export const tieJudge: TieSteps<'tie-judge'> = ({ panel, classNumber }, { judges
         card && {
           basis: { step: 'tie-judge', judge },
           better: 'lower',
-          measure: (entry) => {
-            const line = card.lines.get(entry);
-            const score = line?.score;
-            return {
-              value: line?.place,
-              ...(score === undefined ? {} : { parts: [{ judge, value: recordText(score) }] }),
-            };
-          },
+          measure: (entry) => placeOnCard(card, entry),
         },
     };
   });
