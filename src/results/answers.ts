@@ -78,8 +78,8 @@ export function didNotGoAnswer(records: ClassRecords, body: PostingBody) {
     .map(({ id, status }) => ({ backNumber: backNumber(id), name: name(id), status }));
 }
 
-export function judgeAnswer({ seats }: ClassRecords, seatId: string | null) {
-  const seat = seats.find(({ id }) => id === seatId);
+export function judgeAnswer({ everySeat }: ClassRecords, seatId: string | null) {
+  const seat = everySeat.find(({ id }) => id === seatId);
   return seat === undefined ? null : { seatId: seat.id, seatOrder: seat.seatOrder, name: seat.judge };
 }
 

@@ -11,7 +11,10 @@ import { readClass, readEntries, readLastPosting, readRulings, readSeats } from 
 
 export interface ClassRecords {
   readonly head: ClassHead;
+  /** Whose cards count: the judges who have not withdrawn. */
   readonly seats: readonly Seat[];
+  /** Those who withdrew too, whom an earlier posting may name. */
+  readonly everySeat: readonly Seat[];
   readonly entries: readonly EntryOnRecord[];
   readonly rulings: readonly RulingOnRecord[];
   readonly lastPosting: PostingOnRecord | undefined;
@@ -41,7 +44,7 @@ export interface ClassHead {
   readonly maneuvers: readonly SheetManeuver[];
 }
 
-/** A seat whose card counts; the last four are `null` until it is signed. */
+/** The last four are `null` until the card is signed. */
 export interface Seat {
   readonly id: string;
   readonly seatOrder: number;
@@ -49,6 +52,8 @@ export interface Seat {
   readonly callOrder: number | null;
   readonly tieOrder: number | null;
   readonly judge: string;
+  /** Left the panel: the card stays as evidence and counts no more. */
+  readonly withdrawn: boolean;
   readonly draftGoes: number;
   readonly revisionId: string | null;
   readonly revision: number | null;
@@ -94,9 +99,11 @@ export interface PostingOnRecord extends PostingSummary {
 export async function loadClassRecords(sql: Sql, classId: string): Promise<ClassRecords> {
   const head = await sql.row<ClassHead>(readClass, [classId]);
   if (head === undefined) throw problem('not_found', { detail: 'There is no such class.' });
+  const everySeat = await sql.rows<Seat>(readSeats, [classId]);
   return {
     head,
-    seats: await sql.rows<Seat>(readSeats, [classId]),
+    seats: everySeat.filter(({ withdrawn }) => !withdrawn),
+    everySeat,
     entries: await sql.rows<EntryOnRecord>(readEntries, [classId]),
     rulings: await sql.rows<RulingOnRecord>(readRulings, [classId]),
     lastPosting: await sql.row<PostingOnRecord>(readLastPosting, [classId]),

@@ -29,7 +29,7 @@ export async function postedCards(
     const status = then.get(entry.id);
     return status === undefined ? [] : [{ ...entry, status }];
   });
-  const seats = records.seats.flatMap((seat): Seat[] => {
+  const seats = records.everySeat.flatMap((seat): Seat[] => {
     const signed = revisions.get(seat.id);
     if (signed === undefined) return [];
     return [{ ...seat, revisionId: signed.id, revision: signed.revision, content: signed.content }];

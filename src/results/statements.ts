@@ -23,12 +23,12 @@ export const readClass: Statement = {
     WHERE show_class.id = $1::uuid`,
 };
 
-/** The seats that count, each with its last signed card and how many goes are drafted. */
+/** All seats, each with its last signed card and how many goes are drafted. */
 export const readSeats: Statement = {
   name: 'results.read-seats',
   text: `
     SELECT seat.id, seat.seat_order AS "seatOrder", seat.role, seat.call_order AS "callOrder",
-           seat.tie_order AS "tieOrder", person.name AS judge,
+           seat.tie_order AS "tieOrder", person.name AS judge, seat.withdrawn_at IS NOT NULL AS withdrawn,
            (SELECT count(*)::int FROM card_draft_go WHERE card_id = card.id) AS "draftGoes",
            signed.id AS "revisionId", signed.revision, signed.content, signed.content_hash AS "contentHash"
     FROM panel_seat seat
@@ -36,7 +36,7 @@ export const readSeats: Statement = {
     LEFT JOIN card ON card.seat_id = seat.id
     LEFT JOIN LATERAL (SELECT id, revision, content, content_hash FROM card_revision
                        WHERE card_id = card.id ORDER BY revision DESC LIMIT 1) signed ON true
-    WHERE seat.class_id = $1::uuid AND seat.withdrawn_at IS NULL
+    WHERE seat.class_id = $1::uuid
     ORDER BY seat.seat_order`,
 };
 
