@@ -1,0 +1,132 @@
+/** The invented show of `seed/demo-show`, read and checked. */
+import { readFileSync } from 'node:fs';
+import { z } from 'zod';
+import type { PlacingRule } from '../../engine/placing/types.ts';
+import { rulingCodes } from '../../engine/sheets/types.ts';
+
+const backNumber = z.int();
+const judge = z.int().min(1).describe('Seat on the panel of the class.');
+
+/** What happens in a class beside the ordinary. */
+const tale = z.discriminatedUnion('tale', [
+  z.strictObject({ tale: z.literal('scores'), entry: backNumber, byJudge: z.array(z.string()) }),
+  /** The second entry gets the goes of the first, each from the next judge: the same sum from other cards. */
+  z.strictObject({ tale: z.literal('level'), entries: z.tuple([backNumber, backNumber]) }),
+  z.strictObject({ tale: z.literal('ranking'), judge, order: z.array(backNumber) }),
+  z.strictObject({
+    tale: z.literal('ruling'),
+    entry: backNumber,
+    judges: z.array(judge),
+    ruling: z.enum(rulingCodes),
+    remark: z.string(),
+  }),
+  z.strictObject({
+    tale: z.literal('not-seen'),
+    entry: backNumber,
+    judge,
+    maneuver: z.int(),
+    remark: z.string(),
+  }),
+  /** The judge wrote two goes under each other's number, and amends her card after the result was official. */
+  z.strictObject({
+    tale: z.literal('swapped'),
+    judge,
+    entries: z.tuple([backNumber, backNumber]),
+    reason: z.string(),
+  }),
+  z.strictObject({ tale: z.literal('scratched'), entry: backNumber, reason: z.string() }),
+  z.strictObject({ tale: z.literal('no-show'), entry: backNumber, reason: z.string() }),
+  z.strictObject({ tale: z.literal('late-add'), entry: backNumber, reason: z.string() }),
+  z.strictObject({ tale: z.literal('combined-into'), class: z.int(), reason: z.string() }),
+  z.strictObject({ tale: z.literal('goes-marked'), count: z.int() }),
+]);
+export type Tale = z.infer<typeof tale>;
+export type TaleOf<Name extends Tale['tale']> = Extract<Tale, { tale: Name }>;
+
+const maneuver = z.strictObject({
+  name: z.string(),
+  description: z.string().optional(),
+  startCone: z.string().optional(),
+  endCone: z.string().optional(),
+  gait: z.string().optional(),
+  leadOrDiagonal: z.enum(['left', 'right']).optional(),
+  coefficient: z.string().optional(),
+});
+
+const demoClass = z.strictObject({
+  number: z.int(),
+  name: z.string(),
+  discipline: z.string(),
+  division: z.string(),
+  youth: z.boolean(),
+  sheet: z.string(),
+  pattern: z.string().nullable(),
+  /** The service checks it when the class is added. */
+  placingRule: z.custom<PlacingRule>((value) => typeof value === 'object' && value !== null),
+  ring: z.string(),
+  /** By the clock of the show grounds. */
+  at: z.string(),
+  /** The show's judges by their number, in the order of seats. */
+  judges: z.array(z.int().min(1)),
+  refereeSeat: judge.optional(),
+  field: z.array(backNumber),
+  state: z.enum([
+    'setting-up',
+    'drawn',
+    'under-way',
+    'cards-in',
+    'provisional',
+    'official',
+    'corrected',
+    'combined',
+  ]),
+  tales: z.array(tale),
+});
+export type DemoClass = z.infer<typeof demoClass>;
+
+const demoShow = z.strictObject({
+  show: z.strictObject({
+    name: z.string(),
+    place: z.string(),
+    timeZone: z.string(),
+    firstDay: z.string(),
+    lastDay: z.string(),
+  }),
+  rings: z.array(z.string()),
+  judges: z.array(z.string()),
+  patterns: z.array(z.strictObject({ name: z.string(), maneuvers: z.array(maneuver) })),
+  classes: z.array(demoClass),
+  marksSeed: z.string(),
+});
+
+const demoPeople = z.strictObject({
+  exhibitors: z.array(
+    z.strictObject({
+      key: z.string(),
+      name: z.string(),
+      group: z.string(),
+      bornOn: z.string().optional(),
+      publicName: z.enum(['full', 'first-name-and-initial', 'back-number']).optional(),
+    }),
+  ),
+  entries: z.array(
+    z.strictObject({ backNumber, exhibitor: z.string(), horse: z.string(), owner: z.string() }),
+  ),
+});
+
+export type DemoShow = z.infer<typeof demoShow> & z.infer<typeof demoPeople>;
+
+/** Throws where a file is not of this form: they come with Ringledger. */
+export function readDemoShow(): DemoShow {
+  return { ...demoShow.parse(readSeed('show.json')), ...demoPeople.parse(readSeed('people.json')) };
+}
+
+const readSeed = (name: string): unknown =>
+  JSON.parse(readFileSync(new URL(`../../../seed/demo-show/${name}`, import.meta.url), 'utf8'));
+
+export function talesOf<Name extends Tale['tale']>(
+  { tales }: Pick<DemoClass, 'tales'>,
+  name: Name,
+): readonly TaleOf<Name>[] {
+  return tales.filter((one): one is TaleOf<Name> => one.tale === name);
+}
