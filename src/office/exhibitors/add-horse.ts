@@ -1,17 +1,19 @@
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
-import { inTransaction } from '../../platform/database.ts';
+import type { Transaction } from '../../platform/database.ts';
 import { lockShow } from '../store/locks.ts';
 import { type HorseBody, horseOf, type NewHorse } from './exhibitor-schemas.ts';
 
 /** Throws not_found. */
-export function addHorse(parts: AppParts, asked: NewHorse & { showId: string }): Promise<HorseBody> {
+export async function addHorse(
+  parts: AppParts,
+  tx: Transaction,
+  asked: NewHorse & { showId: string },
+): Promise<HorseBody> {
   const at = parts.clock.now();
   const { showId } = asked;
-  return inTransaction(parts.db, async (tx) => {
-    await lockShow(tx, showId);
-    const row = await tx.prisma.horse.create({ data: { ...asked, id: parts.ids.next(), createdAt: at } });
-    await appendLine(tx, { showId, type: 'horse.created', body: { horseId: row.id }, at });
-    return horseOf(row);
-  });
+  await lockShow(tx, showId);
+  const row = await tx.prisma.horse.create({ data: { ...asked, id: parts.ids.next(), createdAt: at } });
+  await appendLine(tx, { showId, type: 'horse.created', body: { horseId: row.id }, at });
+  return horseOf(row);
 }

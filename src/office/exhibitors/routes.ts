@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import { requireRole } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
+import { afterId, pageFrom, pageOf, pageQuery } from '../../platform/http/pages.ts';
+import { refusals } from '../../platform/http/refusals.ts';
+import { sendVersion, versionRead } from '../../platform/http/versions.ts';
 import { problem } from '../../platform/problems/index.ts';
-import { accessRefusals, refusals } from '../schemas/answers.ts';
-import { afterId, id, pageFrom, pageOf, pageQuery, showParams } from '../schemas/common.ts';
-import { sendVersion, versionRead } from '../versions.ts';
+import { changed, created, once } from '../once.ts';
+import { accessRefusals, id, showParams } from '../schemas/common.ts';
 import { addHorse } from './add-horse.ts';
 import {
   exhibitorBody,
@@ -54,11 +56,10 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
       body: newExhibitor,
       response: { 201: exhibitorBody, ...refusals(...accessRefusals) },
     },
-    handler: async ({ params: { showId }, body }, reply) => {
-      const exhibitor = await addExhibitor(parts, { showId, ...body });
-      sendVersion(reply, exhibitor.version);
-      return reply.code(201).send(exhibitor);
-    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) =>
+        created(await addExhibitor(parts, tx, { ...request.params, ...request.body })),
+      ),
   });
 
   app.get('/shows/:showId/exhibitors/:exhibitorId', {
@@ -86,12 +87,16 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
       body: exhibitorChange,
       response: { 200: exhibitorBody, ...refusals(...accessRefusals, 'stale_version', 'if_match_required') },
     },
-    handler: async (request, reply) => {
-      const asked = { ...request.params, versionRead: versionRead(request), change: request.body };
-      const exhibitor = await changeExhibitor(parts, asked);
-      sendVersion(reply, exhibitor.version);
-      return exhibitor;
-    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) =>
+        changed(
+          await changeExhibitor(parts, tx, {
+            ...request.params,
+            versionRead: versionRead(request),
+            change: request.body,
+          }),
+        ),
+      ),
   });
 
   app.get('/shows/:showId/horses', {
@@ -119,8 +124,9 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
       body: newHorse,
       response: { 201: horseBody, ...refusals(...accessRefusals) },
     },
-    handler: async ({ params: { showId }, body }, reply) => {
-      return reply.code(201).send(await addHorse(parts, { showId, ...body }));
-    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) =>
+        created(await addHorse(parts, tx, { ...request.params, ...request.body })),
+      ),
   });
 };

@@ -1,11 +1,11 @@
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
-import { inTransaction } from '../../platform/database.ts';
+import type { Transaction } from '../../platform/database.ts';
+import { mustBeCurrent } from '../../platform/http/versions.ts';
 import { problem } from '../../platform/problems/index.ts';
 import { withoutUndefined } from '../schemas/common.ts';
 import { dayDate } from '../show-time.ts';
 import { lockShow } from '../store/locks.ts';
-import { mustBeCurrent } from '../versions.ts';
 import {
   type ExhibitorBody,
   type ExhibitorChange,
@@ -17,21 +17,20 @@ type Born = { readonly bornOn: string | null };
 const bornDate = ({ bornOn }: Born) => (bornOn === null ? null : dayDate(bornOn));
 
 /** Throws not_found, invalid_request for someone born in the future. */
-export function addExhibitor(
+export async function addExhibitor(
   parts: AppParts,
+  tx: Transaction,
   asked: NewExhibitor & { showId: string },
 ): Promise<ExhibitorBody> {
   const at = parts.clock.now();
   const { showId, name, publicName } = asked;
   mustBeBorn(asked, at);
-  return inTransaction(parts.db, async (tx) => {
-    await lockShow(tx, showId);
-    const row = await tx.prisma.exhibitor.create({
-      data: { id: parts.ids.next(), showId, name, bornOn: bornDate(asked), publicName, createdAt: at },
-    });
-    await appendLine(tx, { showId, type: 'exhibitor.created', body: { exhibitorId: row.id }, at });
-    return exhibitorOf(row);
+  await lockShow(tx, showId);
+  const row = await tx.prisma.exhibitor.create({
+    data: { id: parts.ids.next(), showId, name, bornOn: bornDate(asked), publicName, createdAt: at },
   });
+  await appendLine(tx, { showId, type: 'exhibitor.created', body: { exhibitorId: row.id }, at });
+  return exhibitorOf(row);
 }
 
 interface Change {
@@ -42,29 +41,31 @@ interface Change {
 }
 
 /** Throws not_found, stale_version, invalid_request for someone born in the future. */
-export function changeExhibitor(parts: AppParts, asked: Change): Promise<ExhibitorBody> {
+export async function changeExhibitor(
+  parts: AppParts,
+  tx: Transaction,
+  asked: Change,
+): Promise<ExhibitorBody> {
   const at = parts.clock.now();
   const { showId, exhibitorId, versionRead, change } = asked;
-  return inTransaction(parts.db, async (tx) => {
-    await lockShow(tx, showId);
-    const before = await tx.prisma.exhibitor.findFirst({ where: { id: exhibitorId, showId } });
-    if (before === null) throw problem('not_found');
-    mustBeCurrent(before.version, versionRead);
-    const after = { ...exhibitorOf(before), ...withoutUndefined(change) };
-    mustBeBorn(after, at);
-    const { name, publicName } = after;
-    const row = await tx.prisma.exhibitor.update({
-      where: { id: exhibitorId },
-      data: { name, publicName, bornOn: bornDate(after), version: { increment: 1 } },
-    });
-    await appendLine(tx, {
-      showId,
-      type: 'exhibitor.changed',
-      body: { exhibitorId, version: row.version },
-      at,
-    });
-    return exhibitorOf(row);
+  await lockShow(tx, showId);
+  const before = await tx.prisma.exhibitor.findFirst({ where: { id: exhibitorId, showId } });
+  if (before === null) throw problem('not_found');
+  mustBeCurrent(before.version, versionRead);
+  const after = { ...exhibitorOf(before), ...withoutUndefined(change) };
+  mustBeBorn(after, at);
+  const { name, publicName } = after;
+  const row = await tx.prisma.exhibitor.update({
+    where: { id: exhibitorId },
+    data: { name, publicName, bornOn: bornDate(after), version: { increment: 1 } },
   });
+  await appendLine(tx, {
+    showId,
+    type: 'exhibitor.changed',
+    body: { exhibitorId, version: row.version },
+    at,
+  });
+  return exhibitorOf(row);
 }
 
 function mustBeBorn(exhibitor: Born, at: Date): void {

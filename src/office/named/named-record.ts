@@ -3,9 +3,11 @@ import { z } from 'zod';
 import { requireRole } from '../../access/index.ts';
 import { appendLine, type LineType } from '../../ledger/index.ts';
 import type { App, AppParts } from '../../platform/app-parts.ts';
-import { type Database, inTransaction, type Transaction } from '../../platform/database.ts';
-import { accessRefusals, refusals } from '../schemas/answers.ts';
-import { afterId, id, pageFrom, pageOf, pageQuery, showParams } from '../schemas/common.ts';
+import type { Database, Transaction } from '../../platform/database.ts';
+import { afterId, pageFrom, pageOf, pageQuery } from '../../platform/http/pages.ts';
+import { refusals } from '../../platform/http/refusals.ts';
+import { created, once } from '../once.ts';
+import { accessRefusals, id, showParams } from '../schemas/common.ts';
 import { nameText } from '../schemas/text.ts';
 import { lockShow } from '../store/locks.ts';
 
@@ -68,9 +70,10 @@ export function namedRoutes(app: App, parts: AppParts, kind: NamedKind): void {
       body: namedBody,
       response: { 201: namedRecord, ...refusals(...accessRefusals, 'already_exists') },
     },
-    handler: async ({ params: { showId }, body: { name } }, reply) => {
-      return reply.code(201).send(await addNamed(parts, kind, { showId, name }));
-    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) =>
+        created(await addNamed(parts, tx, { kind, ...request.params, ...request.body })),
+      ),
   });
 }
 
@@ -78,14 +81,17 @@ const lowestId = '00000000-0000-0000-0000-000000000000';
 
 const namedOf = ({ id: rowId, name }: NamedRow) => ({ id: rowId, name });
 
+interface NewNamed {
+  readonly kind: NamedKind;
+  readonly showId: string;
+  readonly name: string;
+}
+
 /** Throws not_found, and what the kind's `create` refuses. */
-function addNamed(parts: AppParts, kind: NamedKind, asked: { showId: string; name: string }) {
-  const { showId, name } = asked;
+async function addNamed(parts: AppParts, tx: Transaction, { kind, showId, name }: NewNamed) {
   const at = parts.clock.now();
-  return inTransaction(parts.db, async (tx) => {
-    await lockShow(tx, showId);
-    const row = await kind.create(tx, { id: parts.ids.next(), showId, name, createdAt: at });
-    await appendLine(tx, { showId, type: kind.line, body: { [kind.lineField]: row.id }, at });
-    return namedOf(row);
-  });
+  await lockShow(tx, showId);
+  const row = await kind.create(tx, { id: parts.ids.next(), showId, name, createdAt: at });
+  await appendLine(tx, { showId, type: kind.line, body: { [kind.lineField]: row.id }, at });
+  return namedOf(row);
 }

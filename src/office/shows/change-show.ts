@@ -1,11 +1,11 @@
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
-import { inTransaction, type Transaction } from '../../platform/database.ts';
+import type { Transaction } from '../../platform/database.ts';
+import { mustBeCurrent } from '../../platform/http/versions.ts';
 import { problem } from '../../platform/problems/index.ts';
 import { withoutUndefined } from '../schemas/common.ts';
 import { dayDate } from '../show-time.ts';
 import { lockShow } from '../store/locks.ts';
-import { mustBeCurrent } from '../versions.ts';
 import { checkShow } from './create-show.ts';
 import { type ShowBody, type ShowChange, showOf } from './show-schemas.ts';
 
@@ -16,28 +16,30 @@ interface Change {
 }
 
 /** Throws not_found, stale_version, unknown_time_zone, days_out_of_order, day_outside_show. */
-export function changeShow(parts: AppParts, { showId, versionRead, change }: Change): Promise<ShowBody> {
+export async function changeShow(
+  parts: AppParts,
+  tx: Transaction,
+  { showId, versionRead, change }: Change,
+): Promise<ShowBody> {
   const at = parts.clock.now();
-  return inTransaction(parts.db, async (tx) => {
-    const before = await lockShow(tx, showId);
-    mustBeCurrent(before.version, versionRead);
-    const after = { ...showOf(before), ...withoutUndefined(change) };
-    checkShow(after);
-    await mustKeepClassDays(tx, after);
-    const { name, place, timeZone, minorPublicName } = after;
-    const show = await tx.prisma.show.update({
-      where: { id: showId },
-      data: {
-        ...{ name, place, timeZone, minorPublicName },
-        firstDay: dayDate(after.firstDay),
-        lastDay: dayDate(after.lastDay),
-        version: { increment: 1 },
-      },
-    });
-    const body = { showId, version: show.version };
-    await appendLine(tx, { showId, type: 'show.changed', body, at });
-    return showOf(show);
+  const before = await lockShow(tx, showId);
+  mustBeCurrent(before.version, versionRead);
+  const after = { ...showOf(before), ...withoutUndefined(change) };
+  checkShow(after);
+  await mustKeepClassDays(tx, after);
+  const { name, place, timeZone, minorPublicName } = after;
+  const show = await tx.prisma.show.update({
+    where: { id: showId },
+    data: {
+      ...{ name, place, timeZone, minorPublicName },
+      firstDay: dayDate(after.firstDay),
+      lastDay: dayDate(after.lastDay),
+      version: { increment: 1 },
+    },
   });
+  const body = { showId, version: show.version };
+  await appendLine(tx, { showId, type: 'show.changed', body, at });
+  return showOf(show);
 }
 
 /** A class that was put on a day must still have that day. */

@@ -1,28 +1,26 @@
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
-import { inTransaction } from '../../platform/database.ts';
+import type { Transaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
 import { dayDate, isTimeZone } from '../show-time.ts';
 import { type NewShow, type ShowBody, showOf } from './show-schemas.ts';
 
 /** Throws unknown_time_zone, days_out_of_order. */
-export function createShow(parts: AppParts, asked: NewShow): Promise<ShowBody> {
+export async function createShow(parts: AppParts, tx: Transaction, asked: NewShow): Promise<ShowBody> {
   checkShow(asked);
   const at = parts.clock.now();
   const { firstDay, lastDay, ...rest } = asked;
-  return inTransaction(parts.db, async (tx) => {
-    const show = await tx.prisma.show.create({
-      data: {
-        ...rest,
-        id: parts.ids.next(),
-        firstDay: dayDate(firstDay),
-        lastDay: dayDate(lastDay),
-        createdAt: at,
-      },
-    });
-    await appendLine(tx, { showId: show.id, type: 'show.created', body: { showId: show.id }, at });
-    return showOf(show);
+  const show = await tx.prisma.show.create({
+    data: {
+      ...rest,
+      id: parts.ids.next(),
+      firstDay: dayDate(firstDay),
+      lastDay: dayDate(lastDay),
+      createdAt: at,
+    },
   });
+  await appendLine(tx, { showId: show.id, type: 'show.created', body: { showId: show.id }, at });
+  return showOf(show);
 }
 
 export function checkShow({

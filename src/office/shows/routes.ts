@@ -1,9 +1,11 @@
 import { knowActor, requireRole, requireServiceOffice } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
+import { afterId, pageFrom, pageOf, pageQuery } from '../../platform/http/pages.ts';
+import { refusals } from '../../platform/http/refusals.ts';
+import { sendVersion, versionRead } from '../../platform/http/versions.ts';
 import { problem } from '../../platform/problems/index.ts';
-import { accessRefusals, refusals } from '../schemas/answers.ts';
-import { afterId, pageFrom, pageOf, pageQuery, showParams } from '../schemas/common.ts';
-import { sendVersion, versionRead } from '../versions.ts';
+import { changed, created, once } from '../once.ts';
+import { accessRefusals, showParams } from '../schemas/common.ts';
 import { changeShow } from './change-show.ts';
 import { createShow } from './create-show.ts';
 import { newShow, showBody, showChange, showOf } from './show-schemas.ts';
@@ -40,11 +42,11 @@ export const showRoutes: FeatureRoutes = async (app, { parts }) => {
       body: newShow,
       response: { 201: showBody, ...refusals(...accessRefusals, 'unknown_time_zone', 'days_out_of_order') },
     },
-    handler: async ({ body }, reply) => {
-      const show = await createShow(parts, body);
-      sendVersion(reply, show.version);
-      return reply.code(201).header('location', `/v1/shows/${show.id}`).send(show);
-    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) => {
+        const show = await createShow(parts, tx, request.body);
+        return created(show, `/v1/shows/${show.id}`);
+      }),
   });
 
   app.get('/shows/:showId', {
@@ -81,15 +83,15 @@ export const showRoutes: FeatureRoutes = async (app, { parts }) => {
         ),
       },
     },
-    handler: async (request, reply) => {
-      const { showId } = request.params;
-      const show = await changeShow(parts, {
-        showId,
-        versionRead: versionRead(request),
-        change: request.body,
-      });
-      sendVersion(reply, show.version);
-      return show;
-    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) =>
+        changed(
+          await changeShow(parts, tx, {
+            ...request.params,
+            versionRead: versionRead(request),
+            change: request.body,
+          }),
+        ),
+      ),
   });
 };

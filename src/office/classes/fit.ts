@@ -1,0 +1,66 @@
+/** Sheet, pattern, placing rule and panel of a class must fit together before anyone relies on them. */
+import { checkRule, type RuleFault } from '../../engine/placing/check-rule.ts';
+import type { PlacingRule, TieBreak } from '../../engine/placing/types.ts';
+import { ruleFaultSentence } from '../../engine/sentences/rule-sentences.ts';
+import { sheetFaultSentence } from '../../engine/sentences/sheet-fault-sentences.ts';
+import { checkManeuvers } from '../../engine/sheets/check-maneuvers.ts';
+import type { ScoreSheet, SheetManeuver } from '../../engine/sheets/types.ts';
+import { problem } from '../../platform/problems/index.ts';
+
+export interface FitSeat {
+  readonly id: string;
+  readonly role: 'judge' | 'referee';
+  readonly callOrder: number | null;
+  readonly tieOrder: number | null;
+}
+
+interface ClassParts {
+  readonly sheet: ScoreSheet;
+  readonly maneuvers: readonly SheetManeuver[];
+  readonly rule: PlacingRule;
+  readonly drawSeed: string;
+  /** Who sits on the panel now; `undefined`: nobody was named yet. */
+  readonly seats: readonly FitSeat[] | undefined;
+}
+
+/** Throws pattern_needed, sheet_invalid, rule_invalid. */
+export function mustFit({ sheet, maneuvers, rule, drawSeed, seats }: ClassParts): void {
+  const needsPattern = sheet.kind === 'pattern' || sheet.kind === 'percentage';
+  if (needsPattern && maneuvers.length === 0) {
+    throw problem('pattern_needed', {
+      errors: [{ field: '/patternId', message: 'this sheet marks maneuvers' }],
+    });
+  }
+  const patternFaults = checkManeuvers(sheet, maneuvers);
+  if (patternFaults.length > 0) {
+    const errors = patternFaults.map((fault) => ({
+      field: `/patternId${fault.at}`,
+      message: sheetFaultSentence(fault),
+    }));
+    throw problem('sheet_invalid', { errors });
+  }
+  const setting = {
+    sheet,
+    maneuvers: maneuvers.length,
+    seats: seats?.map(({ id, role }) => ({ judge: id, seat: role })),
+  };
+  const faults = checkRule(
+    { ...rule, ties: rule.ties.map((tie) => filled(tie, drawSeed, seats ?? [])) },
+    setting,
+  );
+  if (faults.length > 0) throw problem('rule_invalid', { errors: faults.map(fieldFault) });
+}
+
+const fieldFault = (fault: RuleFault) => ({
+  field: `/placingRule${fault.at}`,
+  message: ruleFaultSentence(fault),
+});
+
+/** A chain that names no tie judges asks those of the panel; a draw without a seed takes the class's. */
+function filled(tie: TieBreak, drawSeed: string, seats: readonly FitSeat[]): TieBreak {
+  if (tie.code === 'draw' && tie.seed === '') return { ...tie, seed: drawSeed };
+  if (tie.code !== 'tie-judge' || tie.judges.length > 0) return tie;
+  const tieJudges = seats.filter(({ tieOrder }) => tieOrder !== null);
+  const judges = tieJudges.length > 0 ? tieJudges : seats.filter(({ callOrder }) => callOrder !== null);
+  return { ...tie, judges: judges.map(({ id }) => id) };
+}
