@@ -1,6 +1,6 @@
 /** Marks beside the maneuvers: form and effectiveness, collective marks. */
-import { type Exact, exact, zero } from '../numbers/exact.ts';
-import { isFault, rangeText, readMark, readRange } from './mark.ts';
+import { type Exact, zero } from '../numbers/exact.ts';
+import { isFault, rangeText, readMark, readRange, times } from './mark.ts';
 import { fault, pointer, written } from './reading.ts';
 import type { ExtraMark, Go, GoFault, ScoreParts } from './types.ts';
 
@@ -37,9 +37,8 @@ export function readExtras(extras: readonly ExtraMark[], marks: Go['extras']): E
       faults.push(mark);
       continue;
     }
-    const times = exact(coefficient);
-    parts.push({ code, mark, counts: mark.mul(times) });
-    maximum = maximum.add(exact(range.high).mul(times));
+    parts.push({ code, mark, counts: times(mark, coefficient) });
+    maximum = maximum.add(times(readRange(range).high, coefficient));
   }
   return { parts, faults, maximum };
 }

@@ -1,6 +1,6 @@
 /** The marks for the maneuvers of a pattern: one for each, or a note that it could not be seen. */
-import { type Exact, exact, zero } from '../numbers/exact.ts';
-import { isFault, type ReadRange, rangeText, readMark } from './mark.ts';
+import { type Exact, zero } from '../numbers/exact.ts';
+import { isFault, type ReadRange, rangeText, readMark, times } from './mark.ts';
 import { byPosition, fault } from './reading.ts';
 import type { GoFault, ManeuverMark, NotSeenRule, ScoreFlag, ScoreParts, SheetManeuver } from './types.ts';
 
@@ -36,11 +36,10 @@ export function readManeuvers(rules: {
       faults.push(fault('mark_missing', '/maneuvers', { position, allowed: rangeText(range.written) }));
       continue;
     }
-    const times = exact(coefficient);
     if ('notSeen' in one.mark) {
       flags.push({ kind: 'not-seen', position, treatedAs: notSeen });
       parts.push({ position, mark: undefined, counts: notSeen === 'absent' ? zero : undefined });
-      if (notSeen === 'absent') maximum = maximum.add(range.high.mul(times));
+      if (notSeen === 'absent') maximum = maximum.add(times(range.high, coefficient));
       continue;
     }
     const mark = readMark(one.mark.mark, range, { at: `${one.at}/mark`, position });
@@ -48,8 +47,8 @@ export function readManeuvers(rules: {
       faults.push(mark);
       continue;
     }
-    parts.push({ position, mark, counts: mark.mul(times) });
-    maximum = maximum.add(range.high.mul(times));
+    parts.push({ position, mark, counts: times(mark, coefficient) });
+    maximum = maximum.add(times(range.high, coefficient));
   }
   return { parts, faults, flags, maximum };
 }

@@ -14,7 +14,7 @@ export function readPenalties(
   maneuvers: readonly SheetManeuver[],
   taken: Go['penalties'],
 ): PenaltyReading {
-  const points = new Map(penalties.map((one) => [one.code, exact(one.points)]));
+  const points = pointsByCode(penalties);
   const known = byPosition(maneuvers);
   const parts: ScoreParts['penalties'][number][] = [];
   const faults: GoFault[] = [];
@@ -31,6 +31,17 @@ export function readPenalties(
     }
   }
   return { parts, faults };
+}
+
+const catalogues = new WeakMap<readonly Penalty[], ReadonlyMap<string, Exact>>();
+
+/** The points of a catalogue, read once for each sheet. */
+function pointsByCode(penalties: readonly Penalty[]): ReadonlyMap<string, Exact> {
+  const before = catalogues.get(penalties);
+  if (before !== undefined) return before;
+  const points = new Map(penalties.map((one) => [one.code, exact(one.points)]));
+  catalogues.set(penalties, points);
+  return points;
 }
 
 export const pointsTaken = (parts: ScoreParts['penalties']): Exact => sum(parts.map(({ points }) => points));
