@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { parseDecimal } from '../../engine/numbers/exact.ts';
 import { rulingCodes } from '../../engine/sheets/types.ts';
+import { repeatedName } from './names-once.ts';
 
 /** A decimal as a string or a JSON number; read back as the canonical string. */
 const decimal = z
@@ -169,6 +170,8 @@ export function readContest(text: string): Contest {
       `it is not JSON (${error instanceof Error ? error.message : String(error)})`,
     );
   }
+  const repeated = repeatedName(text);
+  if (repeated !== undefined) throw new ContestFault(fieldName(repeated.path), repeated.fault);
   const read = contestForm.safeParse(written);
   if (read.success) return read.data;
   const [issue] = read.error.issues;
