@@ -11,7 +11,9 @@ Independent.set({ precision: 80 });
 /** At most nine digits before and nine after the point, written plainly. */
 const decimal = fc
   .tuple(fc.bigInt({ min: -(10n ** 18n) + 1n, max: 10n ** 18n - 1n }), fc.integer({ min: 0, max: 9 }))
-  .map(([digits, places]) => new Independent(digits.toString()).div('1e9').toDecimalPlaces(places).toFixed())
+  .map(([digits, places]) =>
+    new Independent(digits.toString()).div('1e9').toDecimalPlaces(places, Independent.ROUND_DOWN).toFixed(),
+  )
   .filter((text) => text !== '-0');
 
 describe('a decimal', () => {
@@ -130,7 +132,9 @@ describe('a number as text', () => {
 
   it('for records comes back as the same number', () => {
     fc.assert(
-      fc.property(fraction, (value) => expect(fromRecordText(recordText(value)).equals(value)).toBe(true)),
+      fc.property(fraction, (value) => {
+        expect(fromRecordText(recordText(value)).compare(value)).toBe(0);
+      }),
     );
   });
 
