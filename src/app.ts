@@ -1,5 +1,6 @@
 /** Builds the service from given parts. Whoever wants it to listen does that elsewhere. */
 import { accessRoutes, actorOf, knowActor, seesAsOffice } from './access/index.ts';
+import { cardRoutes } from './cards/index.ts';
 import { liveRoutes } from './ledger/index.ts';
 import type { App, AppParts, FeatureRoutes } from './platform/app-parts.ts';
 import { browseRoutes, describeRoutes } from './platform/docs/openapi.ts';
@@ -12,7 +13,7 @@ function features(parts: AppParts): readonly FeatureRoutes[] {
     onRequest: knowActor(parts),
     hearsAll: (request, showId) => seesAsOffice(actorOf(request), showId),
   });
-  return [accessRoutes, live];
+  return [accessRoutes, cardRoutes, live];
 }
 
 export async function buildApp(parts: AppParts): Promise<App> {

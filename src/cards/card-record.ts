@@ -33,6 +33,8 @@ export interface EntryRecord {
   readonly backNumber: number;
   readonly goPosition: number | null;
   readonly status: string;
+  /** When its status or its place in the order last changed. */
+  readonly changedAt: Date;
 }
 
 /** Something of a draft with the version that two phones go by. */
@@ -80,7 +82,8 @@ export async function cardForWriting(tx: SqlTransaction, cardId: string, actor: 
   await tx.sql.row(statements.lockCard, [cardId]);
   const card = await loadCard(tx, cardId, actor);
   if (card.withdrawnAt !== null) throw problem('seat_withdrawn');
-  if (card.classStatus !== 'open') throw problem('class_not_open', { detail: `The class is ${card.classStatus}.` });
+  if (card.classStatus !== 'open')
+    throw problem('class_not_open', { detail: `The class is ${card.classStatus}.` });
   return card;
 }
 
@@ -97,8 +100,10 @@ async function loadCard(tx: SqlTransaction, cardId: string, actor: Actor): Promi
   return card;
 }
 
-export const entriesOf = (tx: SqlTransaction, { classId }: CardRecord): Promise<EntryRecord[]> =>
-  tx.sql.rows<EntryRecord>(statements.readEntries, [classId]);
+export const entriesOf = (
+  tx: SqlTransaction,
+  { classId }: Pick<CardRecord, 'classId'>,
+): Promise<EntryRecord[]> => tx.sql.rows<EntryRecord>(statements.readEntries, [classId]);
 
 export const draftGoesOf = (tx: SqlTransaction, { id }: CardRecord): Promise<DraftGo[]> =>
   tx.sql.rows<DraftGo>(statements.readDraftGoes, [id]);

@@ -68,14 +68,21 @@ export const goSchema: z.ZodType<Go> = z
 
 const classEntryId = z.uuid('the id of a class entry');
 const groups = z.array(z.array(classEntryId).min(1).max(1000)).max(1000);
-const ownOrder = groups.describe('How the judge broke the ties on her card: each list one whole tie, best first.');
-const ranking = groups.describe('Rail classes: best first; entries in one inner list share the place so far.');
+const ownOrder = groups.describe(
+  'How the judge broke the ties on her card: each list one whole tie, best first.',
+);
+const ranking = groups.describe(
+  'Rail classes: best first; entries in one inner list share the place so far.',
+);
 
 export type CardOrder = Pick<CardContent, 'ownOrder' | 'ranking'>;
 
 export const orderSchema: z.ZodType<CardOrder> = z
   .strictObject({ ownOrder: ownOrder.exactOptional(), ranking: ranking.exactOptional() })
-  .meta({ id: 'CardOrder', description: "The judge's own order of tied entries, or her ranking of a rail class." });
+  .meta({
+    id: 'CardOrder',
+    description: "The judge's own order of tied entries, or her ranking of a rail class.",
+  });
 
 export const contentSchema: z.ZodType<CardContent> = z
   .strictObject({
@@ -88,9 +95,12 @@ export const contentSchema: z.ZodType<CardContent> = z
 const hash = z.string().regex(/^[0-9a-f]{64}$/, 'a SHA-256 in small hex');
 const signedAt = z.iso
   .datetime({ offset: true, error: 'a moment such as 2026-05-02T14:03:05Z' })
+  .refine((text) => text >= '2000' && text < '2200', 'a moment of the years 2000 to 2199')
   .describe("When the judge signed, by her phone's clock.");
 
-export const openingSchema = z.strictObject({ seatId: z.uuid('the id of a seat of this class') });
+export const openingSchema = z.strictObject({
+  seatId: z.uuid('the id of a seat of this class').toLowerCase(),
+});
 
 export const signatureSchema = z.strictObject({
   signedAt,

@@ -36,7 +36,7 @@ export const readEntries: Statement = {
   name: 'cards.read-entries',
   text: `
     SELECT class_entry.id, entry.back_number AS "backNumber", class_entry.go_position AS "goPosition",
-           class_entry.status
+           class_entry.status, class_entry.changed_at AS "changedAt"
     FROM class_entry JOIN entry ON entry.id = class_entry.entry_id
     WHERE class_entry.class_id = $1::uuid
     ORDER BY class_entry.go_position NULLS LAST, entry.back_number`,
@@ -46,7 +46,7 @@ export const readEntry: Statement = {
   name: 'cards.read-entry',
   text: `
     SELECT class_entry.id, entry.back_number AS "backNumber", class_entry.go_position AS "goPosition",
-           class_entry.status
+           class_entry.status, class_entry.changed_at AS "changedAt"
     FROM class_entry JOIN entry ON entry.id = class_entry.entry_id
     WHERE class_entry.class_id = $1::uuid AND class_entry.id = $2::uuid`,
 };
@@ -151,16 +151,15 @@ export const readProgress: Statement = {
   name: 'cards.progress',
   text: `
     SELECT seat.id AS "seatId", seat.seat_order AS "seatOrder", seat.role, card.id AS "cardId",
-           seat.withdrawn_at IS NOT NULL AS withdrawn, sheet.definition ->> 'kind' AS "sheetKind",
+           seat.withdrawn_at IS NOT NULL AS withdrawn,
+           sheet.definition ->> 'kind' AS "sheetKind", (sheet.definition ->> 'first')::int AS "ranksFirst",
            (SELECT count(*) FROM card_draft_go go JOIN class_entry going ON going.id = go.class_entry_id
             WHERE go.card_id = card.id AND go.content <> '{}'
               AND going.status IN ('entered', 'checked-in'))::int AS "goesWritten",
-           (SELECT array_agg(entry) FROM card_draft_order ranked,
-              jsonb_array_elements(ranked.content -> 'ranking') place, jsonb_array_elements_text(place) entry
-            WHERE ranked.card_id = card.id) AS ranked,
-           last.id AS "revisionId", last.revision, last.content_hash AS "contentHash",
-           last.signed_at AS "signedAt", last.received_at AS "receivedAt",
-           (SELECT array_agg(entry) FROM jsonb_object_keys(last.content -> 'goes') entry) AS "signedEntries"
+           (SELECT content -> 'ranking' FROM card_draft_order WHERE card_id = card.id) AS ranking,
+           last.id AS "revisionId", last.revision, last.signed_at AS "signedAt", last.received_at AS "receivedAt",
+           (SELECT array_agg(entry) FROM jsonb_object_keys(last.content -> 'goes') entry) AS "signedGoes",
+           last.content -> 'ranking' AS "signedRanking"
     FROM panel_seat seat
     JOIN show_class ON show_class.id = seat.class_id
     LEFT JOIN card ON card.seat_id = seat.id

@@ -2,7 +2,14 @@
 import type { CardContent } from '../engine/sheets/card-types.ts';
 import { scoreGo } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
-import { type CardRecord, type Draft, type DraftGo, type EntryRecord, isBlank, isGoing } from './card-record.ts';
+import {
+  type CardRecord,
+  type Draft,
+  type DraftGo,
+  type EntryRecord,
+  isBlank,
+  isGoing,
+} from './card-record.ts';
 import type { CardOrder } from './card-schemas.ts';
 import { sameContent } from './fingerprint.ts';
 
@@ -25,9 +32,7 @@ export function contentFromDrafts({ entries, goes, order }: DraftParts): CardCon
 /** The order without those who do not go any more; groups of one that are left of a tie are no tie. */
 function orderOfGoing({ ownOrder, ranking }: CardOrder, going: ReadonlySet<string>): CardOrder {
   const keep = (groups: readonly (readonly string[])[], least: number) =>
-    groups
-      .map((group) => group.filter((entry) => going.has(entry)))
-      .filter((group) => group.length >= least);
+    groups.map((group) => group.filter((entry) => going.has(entry))).filter((group) => group.length >= least);
   const ties = keep(ownOrder ?? [], 2);
   return {
     ...(ties.length === 0 ? {} : { ownOrder: ties }),

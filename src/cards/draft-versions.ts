@@ -13,7 +13,7 @@ interface Save<Content> {
 
 /**
  * May `sent` take the place of what is stored? A first save needs no version, nor does one over a draft that was
- * wiped; any other must be of the version that is stored. Throws go_changed_meanwhile with both.
+ * wiped; any other must be of the version that is stored. Throws draft_changed_meanwhile with both.
  */
 export function mustBeSeen<Content>(stored: Draft<Content> | undefined, save: Save<Content>): void {
   const { seen, sent, blank } = save;
@@ -33,5 +33,5 @@ function changed<Content>(stored: Draft<Content> | null, sent: Content, detail: 
     version: stored.version,
     savedAt: stored.savedAt.toISOString(),
   };
-  return problem('go_changed_meanwhile', { detail, more: { current, sent } });
+  return problem('draft_changed_meanwhile', { detail, more: { current, sent } });
 }

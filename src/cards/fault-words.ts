@@ -1,8 +1,5 @@
 /** What the engine finds wrong with a go or a card, as fields of a problem: by back number and maneuver. */
-import {
-  cardFaultSentence,
-  goFaultSentence,
-} from '../engine/sentences/fault-sentences.ts';
+import { cardFaultSentence, goFaultSentence } from '../engine/sentences/fault-sentences.ts';
 import { type Names, plainNames } from '../engine/sentences/words.ts';
 import type { CardFault } from '../engine/sheets/card-types.ts';
 import type { GoFault, SheetManeuver } from '../engine/sheets/types.ts';

@@ -51,24 +51,22 @@ export async function writeRevision(
     ...[written.id, card.id, written.revision, text, written.contentHash, written.previousHash],
     ...[card.seatId, written.signedAt, written.receivedAt, written.reason],
   ]);
-  await appendLine(tx, {
-    showId: card.showId,
-    type: added.previous === null ? 'card.signed' : 'card.amended',
-    body: {
-      ...{ classId: card.classId, seatId: card.seatId, cardId: card.id, revisionId: written.id },
-      ...{ revision: written.revision, contentHash: written.contentHash },
-    },
-    at: written.receivedAt,
-  });
+  await appendLine(tx, { showId: card.showId, ...lineOf(card, written), at: written.receivedAt });
   return written;
+}
+
+/** Without the fingerprint: everyone hears the line, and of a short ranking it could be guessed from that. */
+function lineOf({ id: cardId, classId, seatId }: CardRecord, { id: revisionId, revision }: SignedRevision) {
+  const body = { classId, seatId, cardId, revisionId };
+  if (revision === 1) return { type: 'card.signed' as const, body };
+  return { type: 'card.amended' as const, body: { ...body, revision } };
 }
 
 export const revisionOf = (
   tx: SqlTransaction,
   { id }: CardRecord,
   revision: number,
-): Promise<SignedRevision | undefined> =>
-  tx.sql.row<SignedRevision>(statements.readRevision, [id, revision]);
+): Promise<SignedRevision | undefined> => tx.sql.row<SignedRevision>(statements.readRevision, [id, revision]);
 
 export const revisionsOf = (tx: SqlTransaction, { id }: CardRecord): Promise<RevisionHead[]> =>
   tx.sql.rows<RevisionHead>(statements.readRevisions, [id]);

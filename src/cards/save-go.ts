@@ -32,7 +32,7 @@ export interface GoAddress {
 /**
  * Saves the draft of one go. What is missing is fine in a draft, what is wrong is not. The same go again is
  * answered as it stands, so that a phone may send it as often as it likes.
- * Throws go_not_on_sheet, entry_not_going, go_not_in_class, card_already_signed, go_changed_meanwhile.
+ * Throws go_not_on_sheet, entry_not_going, go_not_in_class, card_already_signed, draft_changed_meanwhile.
  */
 export async function saveGo(
   parts: AppParts,
@@ -44,7 +44,11 @@ export async function saveGo(
   if (stored !== undefined && sameContent(stored.content, go)) return goView(card, entry, stored);
   mustBeSeen(stored, { seen: address.seen, sent: go, blank: isBlank });
   const savedAt = parts.clock.now();
-  return goView(card, entry, { content: go, savedAt, version: await keepGo(tx, { card, entry, go, savedAt }) });
+  return goView(card, entry, {
+    content: go,
+    savedAt,
+    version: await keepGo(tx, { card, entry, go, savedAt }),
+  });
 }
 
 /** Wipes the draft of one go. Its version goes on, so that nobody mistakes a new draft for an old one. */

@@ -33,7 +33,7 @@ export interface OrderToSave {
 
 /**
  * Saves the order; an empty one takes it back. Only what is tied on the card so far can be ordered.
- * Throws card_illegal, card_already_signed, go_changed_meanwhile.
+ * Throws card_illegal, card_already_signed, draft_changed_meanwhile.
  */
 export async function saveOrder(
   parts: AppParts,

@@ -36,15 +36,16 @@ export const scoreViewSchema = z
       }),
     ),
     extras: z.array(z.strictObject({ code: z.string(), mark: figure, counts: figure })),
-    penalties: z.array(
-      z.strictObject({ code: z.string(), position: z.int().nullable(), points: figure }),
-    ),
+    penalties: z.array(z.strictObject({ code: z.string(), position: z.int().nullable(), points: figure })),
     errorsOfCourse: figure,
     ruling: z.strictObject({ code: z.enum(rulingCodes), effect: rulingEffect }).nullable(),
     maximum: figure.nullable().describe('Percentage sheets: what the marks could have reached.'),
     flags: z.array(flag).describe('Not seen maneuvers, rulings whose score stands, the lower limit.'),
   })
-  .meta({ id: 'JudgeScore', description: "One judge's score of one go, with the parts that it is the sum of." });
+  .meta({
+    id: 'JudgeScore',
+    description: "One judge's score of one go, with the parts that it is the sum of.",
+  });
 export type ScoreView = z.output<typeof scoreViewSchema>;
 
 interface Scored {

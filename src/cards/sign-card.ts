@@ -4,13 +4,7 @@ import type { CardContent } from '../engine/sheets/card-types.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
-import {
-  type CardRecord,
-  cardForWriting,
-  draftGoesOf,
-  draftOrderOf,
-  entriesOf,
-} from './card-record.ts';
+import { type CardRecord, cardForWriting, draftGoesOf, draftOrderOf, entriesOf } from './card-record.ts';
 import { mustBeSignable } from './check-content.ts';
 import { contentFromDrafts, differencesFromDraft } from './draft-content.ts';
 import { canonicalText, hashOfText } from './fingerprint.ts';

@@ -112,7 +112,7 @@ const kinds = {
   },
   'card.opened': {
     public: false,
-    what: 'The first go was written on a card.',
+    what: 'The card of a seat was opened.',
     body: { classId: 'the class', seatId: 'the seat', cardId: 'the card' },
   },
   'card.signed': {

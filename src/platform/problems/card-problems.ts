@@ -15,7 +15,7 @@ export const cardProblems = {
     title: 'That entry is not in this class',
     whatToDo: 'Use a class entry of this class.',
   },
-  go_changed_meanwhile: {
+  draft_changed_meanwhile: {
     status: 412,
     title: 'Someone else saved this in the meantime',
     whatToDo:

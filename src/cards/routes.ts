@@ -1,0 +1,85 @@
+import { z } from 'zod';
+import { actorOf, requireRole } from '../access/index.ts';
+import type { FeatureRoutes } from '../platform/app-parts.ts';
+import { inSqlTransaction } from '../platform/database.ts';
+import { refusals } from '../platform/http/refusals.ts';
+import { openingSchema } from './card-schemas.ts';
+import { cardViewSchema, readCardView } from './card-view.ts';
+import { classProgress, seatProgressSchema } from './class-progress.ts';
+import { draftRoutes } from './draft-routes.ts';
+import { openCard } from './open-card.ts';
+import { accessRefusals, cardParams, classParams, tags } from './route-parts.ts';
+import { signingRoutes } from './signing-routes.ts';
+
+/** A judge's card from the first mark to the signature, and its amendments. */
+export const cardRoutes: FeatureRoutes = async (app, options) => {
+  const { parts } = options;
+
+  app.get('/classes/:classId/cards', {
+    onRequest: requireRole(parts, 'office', 'gate', 'judge', 'scribe'),
+    schema: {
+      tags,
+      summary: 'How far the cards of a class are: counts, never a mark',
+      description: 'A judge or scribe hears of her own seat only.',
+      params: classParams,
+      response: {
+        200: z.strictObject({ items: z.array(seatProgressSchema) }),
+        ...refusals(...accessRefusals),
+      },
+    },
+    handler: async (request) => {
+      const { classId } = request.params;
+      const actor = actorOf(request);
+      return { items: await inSqlTransaction(parts.db, (tx) => classProgress(tx, { classId, actor })) };
+    },
+  });
+
+  app.post('/classes/:classId/cards', {
+    onRequest: requireRole(parts, 'judge', 'scribe'),
+    schema: {
+      tags,
+      summary: 'Open the card of a seat',
+      description: 'A seat has one card: opened again, by another phone or twice, it is the same card (200).',
+      params: classParams,
+      body: openingSchema,
+      response: {
+        200: cardViewSchema.describe('It was open already.'),
+        201: cardViewSchema.describe('It is open now.'),
+        ...refusals(...accessRefusals, 'seat_withdrawn', 'class_not_open'),
+      },
+    },
+    handler: async (request, reply) => {
+      const { classId } = request.params;
+      const { seatId } = request.body;
+      const actor = actorOf(request);
+      const { isNew, card } = await inSqlTransaction(parts.db, async (tx) => {
+        const opened = await openCard(parts, tx, { classId, seatId, actor });
+        return { isNew: opened.isNew, card: await readCardView(tx, { cardId: opened.cardId, actor }) };
+      });
+      return reply
+        .code(isNew ? 201 : 200)
+        .header('location', `/v1/cards/${card.id}`)
+        .send(card);
+    },
+  });
+
+  app.get('/cards/:cardId', {
+    onRequest: requireRole(parts, 'office', 'judge', 'scribe'),
+    schema: {
+      tags,
+      summary: 'The whole card: goes with their running totals, ties, what is missing, signed revisions',
+      description:
+        'Its judge and her scribe see it at any time, the office once it is signed. A signed card shows its last revision.',
+      params: cardParams,
+      response: { 200: cardViewSchema, ...refusals(...accessRefusals, 'card_hidden') },
+    },
+    handler: async (request) => {
+      const { cardId } = request.params;
+      const actor = actorOf(request);
+      return inSqlTransaction(parts.db, (tx) => readCardView(tx, { cardId, actor }));
+    },
+  });
+
+  await app.register(draftRoutes, options);
+  await app.register(signingRoutes, options);
+};
