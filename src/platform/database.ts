@@ -62,7 +62,7 @@ export function openDatabase(url: string, settings: DatabaseSettings = {}): Data
   const prisma = new PrismaClient({ adapter: new PrismaPg(pool) });
   const close = async () => {
     await prisma.$disconnect();
-    await pool.end();
+    if (!pool.ended) await pool.end();
   };
   return { url, prisma, pool, sql: sqlOver(pool), close };
 }

@@ -15,7 +15,15 @@ const countShows: Statement = {
 function showRow(id: string) {
   const firstDay = new Date('2026-05-02');
   const lastDay = new Date('2026-05-03');
-  return { id, name: 'Cedar Flats', place: 'Cedar Flats', timeZone: 'America/Chicago', firstDay, lastDay, createdAt: at };
+  return {
+    id,
+    name: 'Cedar Flats',
+    place: 'Cedar Flats',
+    timeZone: 'America/Chicago',
+    firstDay,
+    lastDay,
+    createdAt: at,
+  };
 }
 
 describe('one transaction for Prisma, prepared statements and the ledger', () => {
@@ -75,7 +83,9 @@ describe('one transaction for Prisma, prepared statements and the ledger', () =>
   });
 
   test('the ledger refuses change: evidence stays', async () => {
-    await expect(db.pool.query('UPDATE ledger_line SET type = type')).rejects.toThrow(/evidence is never changed/);
+    await expect(db.pool.query('UPDATE ledger_line SET type = type')).rejects.toThrow(
+      /evidence is never changed/,
+    );
     await expect(db.pool.query('DELETE FROM ledger_line')).rejects.toThrow(/evidence is never changed/);
   });
 });

@@ -1,7 +1,13 @@
 /** The bare service: how requests come in, are named, checked, logged and refused. Routes are added to it. */
 import helmet from '@fastify/helmet';
 import rateLimit from '@fastify/rate-limit';
-import { type FastifyBaseLogger, type FastifyReply, type FastifyRequest, fastify } from 'fastify';
+import {
+  type FastifyBaseLogger,
+  type FastifyReply,
+  type FastifyRequest,
+  fastify,
+  LogController,
+} from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { pino } from 'pino';
 import type { App, AppParts } from '../app-parts.ts';
@@ -16,7 +22,7 @@ export async function createServer({ config, ids }: AppParts): Promise<App> {
   const loggerInstance: FastifyBaseLogger = pino({ level: config.logLevel, base: null });
   const app: App = fastify({
     loggerInstance,
-    disableRequestLogging: true,
+    logController: new LogController({ disableRequestLogging: true }),
     bodyLimit: largestBody,
     requestTimeout: 30_000,
     requestIdHeader: false,

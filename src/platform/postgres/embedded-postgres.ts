@@ -80,7 +80,15 @@ async function start(cluster: Cluster): Promise<RunningPostgres> {
   const flags = [...settings, ...(place.settings ?? [])].flatMap((setting) => ['-c', setting]);
   const server = run(cluster, programs.postgres, ['-D', data, '-p', String(port), ...flags]);
   await listening(server);
-  return hold(server.pid ?? 0, addressOf(data, port), place);
+  const pid = server.pid ?? 0;
+  const onExit = () => void (isAlive(pid) && process.kill(pid, 'SIGINT'));
+  process.once('exit', onExit);
+  const held = await hold(pid, addressOf(data, port), place);
+  const stop = async () => {
+    process.removeListener('exit', onExit);
+    await held.stop();
+  };
+  return { ...held, stop };
 }
 
 /** In a folder beside, renamed when it is whole: a start that was cut off leaves nothing that looks like data. */
