@@ -1,0 +1,62 @@
+/**
+ * A large show for timing, made from a fixed seed: every run times the same cards. Nobody in it is real, and
+ * nothing in it is meant to look like a show; it is only as large as one may get.
+ */
+import { type Chance, chanceFrom, swing } from '../../src/commands/demo/marks/chance.ts';
+import { writeGo } from '../../src/commands/demo/marks/write-go.ts';
+import type { CardContent } from '../../src/engine/sheets/card-types.ts';
+import type { ScoreSheet, SheetManeuver } from '../../src/engine/sheets/types.ts';
+
+export interface LargeClass {
+  /** Back numbers, as texts. */
+  readonly entries: readonly string[];
+  /** One for each judge: an entry's score in half points (143 is 71.5), and everyone best first. */
+  readonly cards: readonly LargeCard[];
+}
+
+export interface LargeCard {
+  readonly halfPoints: ReadonlyMap<string, number>;
+  readonly ranking: readonly string[];
+}
+
+export interface ClassSize {
+  readonly entries: number;
+  readonly judges: number;
+}
+
+/** Judges who agree about as far as judges do; scores tie often, the rankings never. */
+export function largeClass({ entries, judges }: ClassSize): LargeClass {
+  const chance = chanceFrom(`large-show:${entries}x${judges}`);
+  const field = Array.from({ length: entries }, (_, index) => ({
+    entry: String(101 + index),
+    skill: swing(chance),
+  }));
+  const cards = Array.from({ length: judges }, () => cardOf(field, chance));
+  return { entries: field.map(({ entry }) => entry), cards };
+}
+
+function cardOf(field: readonly { entry: string; skill: number }[], chance: Chance): LargeCard {
+  const seen = field.map(({ entry, skill }) => ({ entry, quality: 0.8 * skill + 0.4 * swing(chance) }));
+  const ranking = [...seen].sort((a, b) => b.quality - a.quality).map(({ entry }) => entry);
+  const halfPoints = new Map(
+    seen.map(({ entry, quality }) => [entry, 140 + Math.round(14 * quality)] as const),
+  );
+  return { halfPoints, ranking };
+}
+
+export interface WholeCard {
+  readonly sheet: ScoreSheet;
+  readonly maneuvers: readonly SheetManeuver[];
+  /** Class entry ids. */
+  readonly entries: readonly string[];
+  readonly seed: string;
+}
+
+/** One judge's whole card on a sheet of marks, as her phone sends it. */
+export function largeCard({ sheet, maneuvers, entries, seed }: WholeCard): CardContent {
+  const chance = chanceFrom(`large-show:${seed}`);
+  const goes = entries.map(
+    (entry) => [entry, writeGo({ sheet, maneuvers, quality: 0.8 * swing(chance), chance })] as const,
+  );
+  return { goes: Object.fromEntries(goes) };
+}
