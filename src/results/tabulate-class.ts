@@ -1,6 +1,6 @@
 /** A class tabulated from its signed cards: what a posting would say now, and what still stands in its way. */
 import { checkRule } from '../engine/placing/check-rule.ts';
-import { cardFromGoes, cardFromRanking } from '../engine/placing/panel-card.ts';
+import { panelCard } from '../engine/placing/panel-card.ts';
 import type { PanelCard } from '../engine/placing/types.ts';
 import { ruleFaultSentence } from '../engine/sentences/rule-sentences.ts';
 import type { CardContent, CheckedCard } from '../engine/sheets/card-types.ts';
@@ -101,7 +101,12 @@ function readCard(records: Pick<ClassRecords, 'head' | 'entries'>, seat: Seat): 
     content,
   });
   if (!check.ok) return { seat, why: 'to-be-amended' };
-  return { seat, content, checked: check.card, onPanel: panelCard(seat, check.card) };
+  return {
+    seat,
+    content,
+    checked: check.card,
+    onPanel: panelCard({ judge: seat.id, seat: seat.role }, check.card),
+  };
 }
 
 /** Who was scratched after the card was signed no longer stands on it: the others close up. */
@@ -114,15 +119,4 @@ function withoutScratched(content: CardContent, going: ReadonlySet<string>): Car
     ...(ownOrder === undefined ? {} : { ownOrder: still(ownOrder).filter((group) => group.length > 1) }),
     ...(ranking === undefined ? {} : { ranking: still(ranking) }),
   };
-}
-
-function panelCard({ id, role }: Seat, { kind, goes, order, ownOrder }: CheckedCard): PanelCard {
-  if (kind === 'scores') return cardFromGoes({ judge: id, seat: role, ownOrder }, goes);
-  const placed = order.filter(({ tier }) => tier !== 'not-placed').map(({ entries }) => entries);
-  const ruledOut = new Map(
-    [...goes]
-      .filter(([, go]) => go.tier === 'not-placed')
-      .map(([entry, go]) => [entry, go.parts.ruling?.code]),
-  );
-  return cardFromRanking({ judge: id, seat: role, ruledOut }, placed);
 }
