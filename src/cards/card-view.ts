@@ -19,10 +19,10 @@ import { cardFaultFields, isStillMissing, namesOnCard } from './fault-words.ts';
 import { canonicalText, hashOfText } from './fingerprint.ts';
 import { fieldFault, goView, goViewSchema, type ShownGo } from './go-view.ts';
 import { openTiesOn } from './open-ties.ts';
+import { orderFaults } from './order-faults.ts';
 import { orderView, orderViewSchema, type ShownOrder } from './order-view.ts';
 import { revisionSchema, revisionView } from './revision-view.ts';
 import { revisionOf, revisionsOf } from './revisions.ts';
-import { orderFaults } from './save-order.ts';
 
 export const cardViewSchema = z
   .strictObject({

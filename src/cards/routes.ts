@@ -80,6 +80,6 @@ export const cardRoutes: FeatureRoutes = async (app, options) => {
     },
   });
 
-  await app.register(draftRoutes, options);
-  await app.register(signingRoutes, options);
+  await draftRoutes(app, options);
+  await signingRoutes(app, options);
 };

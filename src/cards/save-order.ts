@@ -1,28 +1,24 @@
 /** The judge orders the ties on her own card, or ranks a rail class: saved as a draft until she signs. */
 import type { Actor } from '../access/index.ts';
-import type { CardFault } from '../engine/sheets/card-types.ts';
-import { checkCard } from '../engine/sheets/check-card.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { json } from '../platform/sql.ts';
 import {
-  type CardRecord,
   cardForWriting,
   type Draft,
   draftGoesOf,
   draftOrderOf,
-  type EntryRecord,
   entriesOf,
-  isGoing,
   mustBeUnsigned,
 } from './card-record.ts';
 import type { CardOrder } from './card-schemas.ts';
 import * as statements from './card-statements.ts';
-import { contentFromDrafts, finishedGoes } from './draft-content.ts';
+import { contentFromDrafts } from './draft-content.ts';
 import { mustBeSeen, type SeenVersion } from './draft-versions.ts';
-import { cardFaultFields, isStillMissing, namesOnCard } from './fault-words.ts';
+import { cardFaultFields, namesOnCard } from './fault-words.ts';
 import { sameContent } from './fingerprint.ts';
+import { orderFaults } from './order-faults.ts';
 
 export interface OrderToSave {
   readonly cardId: string;
@@ -62,24 +58,3 @@ export async function saveOrder(
 
 const isEmpty = ({ ownOrder = [], ranking = [] }: CardOrder): boolean =>
   ownOrder.length === 0 && ranking.length === 0;
-
-type Content = Parameters<typeof checkCard>[0]['content'];
-
-/** What is wrong with the order, on a card that need not be finished. */
-export function orderFaults(
-  card: CardRecord,
-  entries: readonly EntryRecord[],
-  content: Content,
-): readonly CardFault[] {
-  const { sheet, maneuvers } = card;
-  const goes = finishedGoes(card, content.goes);
-  const finished = entries.filter((entry) => isGoing(entry) && Object.hasOwn(goes, entry.id));
-  const onCard = sheet.kind === 'places' ? entries : finished;
-  const check = checkCard({
-    sheet,
-    maneuvers,
-    entries: onCard.map((entry) => ({ id: entry.id, going: isGoing(entry) })),
-    content: { ...content, goes },
-  });
-  return check.ok ? [] : check.faults.filter((fault) => !isStillMissing(fault));
-}
