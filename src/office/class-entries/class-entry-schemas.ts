@@ -1,0 +1,62 @@
+import { z } from 'zod';
+import { id } from '../schemas/common.ts';
+import { wording } from '../schemas/text.ts';
+import { classEntryStatuses } from '../store/load-class.ts';
+
+export const newClassEntry = z.strictObject({
+  entryId: id,
+  reason: wording
+    .nullable()
+    .default(null)
+    .meta({ description: 'Needed once the order of go is drawn: a late add.' }),
+});
+
+export const newStatus = z.strictObject({
+  status: z.enum(['entered', 'checked-in', 'scratched', 'no-show', 'excused']),
+  reason: wording.nullable().default(null).meta({ description: 'Needed for all but checking in.' }),
+});
+export type NewStatus = z.infer<typeof newStatus>;
+
+export const classEntryBody = z.strictObject({
+  id,
+  classId: id,
+  entryId: id,
+  backNumber: z.int(),
+  exhibitor: z.string().describe('Full name; this is for the office.'),
+  horse: z.string(),
+  goPosition: z.int().nullable(),
+  status: z.enum(classEntryStatuses),
+  statusReason: z.string().nullable(),
+  addedLate: z.boolean(),
+});
+export type ClassEntryBody = z.infer<typeof classEntryBody>;
+
+export const withEntry = { entry: { include: { exhibitor: true, horse: true } } } as const;
+
+interface ClassEntryRow {
+  readonly id: string;
+  readonly classId: string;
+  readonly entryId: string;
+  readonly goPosition: number | null;
+  readonly status: string;
+  readonly statusReason: string | null;
+  readonly addedLate: boolean;
+  readonly entry: {
+    readonly backNumber: number;
+    readonly exhibitor: { readonly name: string };
+    readonly horse: { readonly name: string };
+  };
+}
+
+export const classEntryOf = (row: ClassEntryRow): ClassEntryBody => ({
+  id: row.id,
+  classId: row.classId,
+  entryId: row.entryId,
+  backNumber: row.entry.backNumber,
+  exhibitor: row.entry.exhibitor.name,
+  horse: row.entry.horse.name,
+  goPosition: row.goPosition,
+  status: classEntryBody.shape.status.parse(row.status),
+  statusReason: row.statusReason,
+  addedLate: row.addedLate,
+});

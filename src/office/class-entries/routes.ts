@@ -1,0 +1,75 @@
+import { z } from 'zod';
+import { requireRole } from '../../access/index.ts';
+import type { FeatureRoutes } from '../../platform/app-parts.ts';
+import { refusals } from '../../platform/http/refusals.ts';
+import { problem } from '../../platform/problems/index.ts';
+import { changed, created, once } from '../once.ts';
+import { accessRefusals, classEntryParams, classParams } from '../schemas/common.ts';
+import { addClassEntry } from './add-class-entry.ts';
+import { changeStatus } from './change-status.ts';
+import { classEntryBody, classEntryOf, newClassEntry, newStatus, withEntry } from './class-entry-schemas.ts';
+
+const tags = ['Entries'];
+
+export const classEntryRoutes: FeatureRoutes = async (app, { parts }) => {
+  const { prisma } = parts.db;
+
+  app.get('/shows/:showId/classes/:classId/entries', {
+    onRequest: requireRole(parts, 'office', 'gate'),
+    schema: {
+      tags,
+      summary: 'The entries of a class with full names, in the order of go, those moved to other classes too',
+      params: classParams,
+      response: { 200: z.strictObject({ items: z.array(classEntryBody) }), ...refusals(...accessRefusals) },
+    },
+    handler: async ({ params: { showId, classId } }) => {
+      if ((await prisma.showClass.count({ where: { id: classId, showId } })) === 0)
+        throw problem('not_found');
+      const rows = await prisma.classEntry.findMany({
+        where: { classId },
+        include: withEntry,
+        orderBy: [{ goPosition: { sort: 'asc', nulls: 'last' } }, { entry: { backNumber: 'asc' } }],
+      });
+      return { items: rows.map(classEntryOf) };
+    },
+  });
+
+  app.post('/shows/:showId/classes/:classId/entries', {
+    onRequest: requireRole(parts, 'office'),
+    schema: {
+      tags,
+      summary: 'Enter an entry in a class; a late add once the order of go is drawn',
+      params: classParams,
+      body: newClassEntry,
+      response: {
+        201: classEntryBody,
+        ...refusals(
+          ...accessRefusals,
+          ...(['class_not_open', 'class_under_way', 'unknown_reference'] as const),
+        ),
+      },
+    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) =>
+        created(await addClassEntry(parts, tx, { ...request.params, ...request.body })),
+      ),
+  });
+
+  app.put('/shows/:showId/classes/:classId/entries/:classEntryId/status', {
+    onRequest: requireRole(parts, 'office', 'gate'),
+    schema: {
+      tags,
+      summary: 'Check in, scratch, mark as no-show or excused, or take that back',
+      params: classEntryParams,
+      body: newStatus,
+      response: {
+        200: classEntryBody,
+        ...refusals(...accessRefusals, 'class_not_open', 'status_change_refused', 'reason_needed'),
+      },
+    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) =>
+        changed(await changeStatus(parts, tx, { ...request.params, ...request.body })),
+      ),
+  });
+};

@@ -1,0 +1,44 @@
+import type { FeatureRoutes } from '../platform/app-parts.ts';
+import { classEntryRoutes } from './class-entries/routes.ts';
+import { classRoutes } from './classes/routes.ts';
+import { entryRoutes } from './entries/routes.ts';
+import { exhibitorRoutes } from './exhibitors/routes.ts';
+import { namedRecordRoutes } from './named/routes.ts';
+import { orderRoutes } from './order/routes.ts';
+import { panelRoutes } from './panel/routes.ts';
+import { patternRoutes } from './patterns/routes.ts';
+import { relationRoutes } from './relations/routes.ts';
+import { scoreSheetRoutes } from './sheets/routes.ts';
+import { showRoutes } from './shows/routes.ts';
+
+export { type PublicNameForm, publicName } from './public-name.ts';
+export { nameText, wording } from './schemas/text.ts';
+export { addScoreSheet, sheetHash } from './sheets/add-score-sheet.ts';
+export {
+  type ClassEntryStatus,
+  isGoing,
+  type LoadedClass,
+  type LoadedEntry,
+  type LoadedSeat,
+  loadClass,
+} from './store/load-class.ts';
+export { lockClass, lockOpenClass, lockShow } from './store/locks.ts';
+export { type PublicEntry, publicEntries } from './store/public-entries.ts';
+
+/** All routes of the show office, below `/v1`. */
+export const officeRoutes: FeatureRoutes = async (app, options) => {
+  const features = [
+    showRoutes,
+    namedRecordRoutes,
+    scoreSheetRoutes,
+    patternRoutes,
+    classRoutes,
+    panelRoutes,
+    exhibitorRoutes,
+    entryRoutes,
+    classEntryRoutes,
+    orderRoutes,
+    relationRoutes,
+  ];
+  for (const feature of features) await feature(app, options);
+};

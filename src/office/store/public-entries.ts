@@ -1,0 +1,58 @@
+/** Who is in a class, as everyone may see it: the names in their public form. */
+import type { Transaction } from '../../platform/database.ts';
+import { type NamedExhibitor, publicName } from '../public-name.ts';
+import { dayText } from '../show-time.ts';
+import { publicNameFormOf } from '../shows/show-schemas.ts';
+import type { ClassEntryStatus } from './load-class.ts';
+
+export interface PublicEntry {
+  readonly classEntryId: string;
+  readonly goPosition: number | null;
+  readonly backNumber: number;
+  /** In its public form. */
+  readonly exhibitor: string;
+  readonly horse: string;
+  readonly status: ClassEntryStatus;
+}
+
+/** In the order of go, those not drawn last by back number; without those who were moved to another class. */
+export async function publicEntries(
+  tx: Pick<Transaction, 'prisma'>,
+  classId: string,
+): Promise<PublicEntry[]> {
+  const rows = await tx.prisma.classEntry.findMany({
+    where: { classId, status: { not: 'moved' } },
+    include: {
+      entry: { include: { exhibitor: true, horse: { select: { name: true } } } },
+      showClass: { select: { youth: true } },
+      show: { select: { minorPublicName: true, firstDay: true } },
+    },
+    orderBy: [{ goPosition: { sort: 'asc', nulls: 'last' } }, { entry: { backNumber: 'asc' } }],
+  });
+  return rows.map(({ id, goPosition, status, entry, showClass, show }) => {
+    const setting = {
+      backNumber: entry.backNumber,
+      minorPublicName: publicNameFormOf(show.minorPublicName),
+      firstDay: dayText(show.firstDay),
+      youthClass: showClass.youth,
+    };
+    return {
+      ...{ classEntryId: id, goPosition, backNumber: entry.backNumber },
+      exhibitor: publicName(namedOf(entry.exhibitor), setting),
+      horse: entry.horse.name,
+      status: status as ClassEntryStatus,
+    };
+  });
+}
+
+interface StoredName {
+  readonly name: string;
+  readonly bornOn: Date | null;
+  readonly publicName: string | null;
+}
+
+const namedOf = ({ name, bornOn, publicName: chosen }: StoredName): NamedExhibitor => ({
+  name,
+  bornOn: bornOn === null ? null : dayText(bornOn),
+  publicName: chosen === null ? null : publicNameFormOf(chosen),
+});
