@@ -37,13 +37,20 @@ export async function startService(say: (line: string) => void): Promise<Running
   return { address, parts, stop };
 }
 
-/** On the first signal stops in good order, also what is only half started; on the second at once. */
+/** npm and the terminal may both pass the same Ctrl-C on; only a later one means "at once". */
+const sameSignalMilliseconds = 2_000;
+
+/** On the first signal stops in good order, also what is only half started; on a second one at once. */
 export function stopOnSignal(service: () => RunningService | undefined, say: (line: string) => void): void {
-  let stopping = false;
+  let stoppingSince: number | undefined;
   const onSignal = (signal: NodeJS.Signals) => {
     const running = service();
-    if (stopping || running === undefined) process.exit(1);
-    stopping = true;
+    if (running === undefined) process.exit(1);
+    if (stoppingSince !== undefined) {
+      if (performance.now() - stoppingSince > sameSignalMilliseconds) process.exit(1);
+      return;
+    }
+    stoppingSince = performance.now();
     say(`${signal}: stopping ...`);
     running.stop().then(
       () => process.exit(0),

@@ -151,7 +151,11 @@ interface Stream {
 
 function startStream(reply: FastifyReply): Stream {
   const { raw } = reply;
-  const headers = { 'content-type': 'text/event-stream; charset=utf-8', 'cache-control': 'no-store' };
+  const headers = {
+    'content-type': 'text/event-stream; charset=utf-8',
+    'cache-control': 'no-store',
+    connection: 'close',
+  };
   reply.hijack();
   raw.writeHead(200, { ...plainHeaders(reply), ...headers, 'x-accel-buffering': 'no' });
   const write = (text: string) => {

@@ -22,7 +22,7 @@ export async function createServer({ config, ids }: AppParts): Promise<App> {
   const loggerInstance: FastifyBaseLogger = pino({ level: config.logLevel, base: null });
   const app: App = fastify({
     loggerInstance,
-    logController: new LogController({ disableRequestLogging: true }),
+    logController: new LogController({ disableRequestLogging: true, requestIdLogLabel: 'requestId' }),
     bodyLimit: largestBody,
     requestTimeout: 30_000,
     requestIdHeader: false,
@@ -49,8 +49,8 @@ function givenId(header: string | string[] | undefined): string | undefined {
 
 /** Which route, what came of it, how long it took. No address, no query, no body: those may name people. */
 function logAnswer(request: FastifyRequest, reply: FastifyReply): void {
-  const { method, id, routeOptions } = request;
-  const line = { requestId: id, method, route: routeOptions.url ?? 'none', status: reply.statusCode };
+  const { method, routeOptions } = request;
+  const line = { method, route: routeOptions.url ?? 'none', status: reply.statusCode };
   request.log.info({ ...line, milliseconds: Math.round(reply.elapsedTime * 10) / 10 }, 'answered');
 }
 

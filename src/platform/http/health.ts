@@ -30,7 +30,7 @@ export const healthRoutes: FeatureRoutes = async (app, { parts }) => {
       try {
         await parts.db.sql.rows(ask);
       } catch {
-        request.log.warn({ requestId: request.id }, 'the database does not answer');
+        request.log.warn('the database does not answer');
         throw problem('database_unavailable');
       }
       return { status: 'ok' } as const;
