@@ -7,13 +7,13 @@
  * judges in favour over all pairs. A judge who left both off treats them alike, so she favours both.
  */
 import { exact } from '../../numbers/exact.ts';
-import { compareOnCard } from '../panel-card.ts';
 import type { Step } from '../refine.ts';
 import type { EntryId, PanelCard } from '../types.ts';
 import { type Merge, once, type Panel } from './merge.ts';
 
 export function mergePairwise({ cards, entries }: Panel): Merge {
-  const record = once((entry) => recordOf(entry, entries, cards));
+  const standings = standingsOn(cards, entries);
+  const record = once((entry) => recordOf(entry, standings));
   const judges = cards.length;
   const wins: Step = {
     of: 'merge',
@@ -34,17 +34,36 @@ export function mergePairwise({ cards, entries }: Panel): Merge {
   return { steps: [wins, inFavor], total: (entry) => exact(record(entry).wins) };
 }
 
-function recordOf(entry: EntryId, entries: readonly EntryId[], cards: readonly PanelCard[]) {
+/** Where an entry stands on each card, as a rank to compare by; who was left off stands behind all. */
+function standingsOn(cards: readonly PanelCard[], entries: readonly EntryId[]): Map<EntryId, number[]> {
+  const ranks = cards.map(({ lines }) => {
+    const rank = new Map<string, number>();
+    const places = [...lines.values()].map(({ place }) => place).sort((a, b) => a.compare(b));
+    for (const place of places) if (!rank.has(place.toFraction())) rank.set(place.toFraction(), rank.size);
+    return rank;
+  });
+  const rankOf = (entry: EntryId) => (card: PanelCard, index: number) => {
+    const place = card.lines.get(entry)?.place.toFraction();
+    return (place === undefined ? undefined : ranks[index]?.get(place)) ?? Number.POSITIVE_INFINITY;
+  };
+  return new Map(entries.map((entry) => [entry, cards.map(rankOf(entry))]));
+}
+
+function recordOf(entry: EntryId, standings: ReadonlyMap<EntryId, readonly number[]>) {
+  const own = standings.get(entry) ?? [];
   let wins = 0;
   let inFavor = 0;
-  for (const other of entries) {
+  for (const [other, theirs] of standings) {
     if (other === entry) continue;
-    const favoring = judgesFavoring(cards, entry, other);
+    let favoring = 0;
+    let favoringOther = 0;
+    own.forEach((rank, card) => {
+      const against = theirs[card] ?? Number.POSITIVE_INFINITY;
+      if (rank <= against) favoring += 1;
+      if (against <= rank) favoringOther += 1;
+    });
     inFavor += favoring;
-    if (favoring >= judgesFavoring(cards, other, entry)) wins += 1;
+    if (favoring >= favoringOther) wins += 1;
   }
   return { wins, inFavor };
 }
-
-const judgesFavoring = (cards: readonly PanelCard[], entry: EntryId, other: EntryId) =>
-  cards.filter((card) => compareOnCard(card, entry, other) <= 0).length;
