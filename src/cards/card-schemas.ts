@@ -94,7 +94,7 @@ export const contentSchema: z.ZodType<CardContent> = z
 
 const hash = z.string().regex(/^[0-9a-f]{64}$/, 'a SHA-256 in small hex');
 const signedAt = z.iso
-  .datetime({ offset: true, error: 'a moment such as 2026-05-02T14:03:05Z' })
+  .datetime({ offset: true, abort: true, error: 'a moment such as 2026-05-02T14:03:05Z' })
   .refine((text) => text >= '2000' && text < '2200', 'a moment of the years 2000 to 2199')
   .describe("When the judge signed, by her phone's clock.");
 
