@@ -2,10 +2,12 @@
 import { accessRoutes, actorOf, knowActor, seesAsOffice } from './access/index.ts';
 import { cardRoutes } from './cards/index.ts';
 import { liveRoutes } from './ledger/index.ts';
+import { officeRoutes } from './office/index.ts';
 import type { App, AppParts, FeatureRoutes } from './platform/app-parts.ts';
 import { browseRoutes, describeRoutes } from './platform/docs/openapi.ts';
 import { createServer } from './platform/http/create-server.ts';
 import { healthRoutes } from './platform/http/health.ts';
+import { resultRoutes } from './results/index.ts';
 
 /** Everything under `/v1`. */
 function features(parts: AppParts): readonly FeatureRoutes[] {
@@ -13,7 +15,7 @@ function features(parts: AppParts): readonly FeatureRoutes[] {
     onRequest: knowActor(parts),
     hearsAll: (request, showId) => seesAsOffice(actorOf(request), showId),
   });
-  return [accessRoutes, cardRoutes, live];
+  return [accessRoutes, officeRoutes, cardRoutes, resultRoutes, live];
 }
 
 export async function buildApp(parts: AppParts): Promise<App> {
