@@ -14,6 +14,7 @@ import { showRoutes } from './shows/routes.ts';
 export { type PublicNameForm, publicName } from './public-name.ts';
 export { nameText, wording } from './schemas/text.ts';
 export { addScoreSheet, sheetHash } from './sheets/add-score-sheet.ts';
+export { addBundledSheets } from './sheets/bundled-sheets.ts';
 export {
   type ClassEntryStatus,
   isGoing,
