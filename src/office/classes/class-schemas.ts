@@ -1,3 +1,4 @@
+import { DateTime } from 'luxon';
 import { z } from 'zod';
 import { day, id, instant } from '../schemas/common.ts';
 import { placingRule } from '../schemas/placing-rule.ts';
@@ -8,8 +9,14 @@ const publishCards = z.enum(['never', 'with-posting', 'when-official']);
 export type PublishCards = z.infer<typeof publishCards>;
 
 const number = z.int().min(1).max(99_999).describe('Class number of the program.');
-const moment = z.iso
-  .datetime({ local: true, offset: true, error: 'it must be a date and time: 2026-08-15T09:00' })
+const wrongMoment = 'it must be a date and time: 2026-08-15T09:00 or 2026-08-15T09:00-05:00';
+const moment = z
+  .string()
+  .regex(
+    /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,3})?)?(Z|[+-]([01]\d|2[0-3]):[0-5]\d)?$/,
+    wrongMoment,
+  )
+  .refine((text) => DateTime.fromISO(text).isValid, wrongMoment)
   .describe("By the show's own clock (2026-08-15T09:00), or with an offset (2026-08-15T09:00-05:00).");
 
 export const newClass = z.strictObject({

@@ -1,8 +1,10 @@
+import type { PlacingRule } from '../../engine/placing/types.ts';
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
 import type { ClassEntry, Prisma, ShowClass } from '../../platform/generated/prisma/client.ts';
 import { type FieldFault, problem } from '../../platform/problems/index.ts';
+import { ruleOf } from '../classes/class-of.ts';
 import { mustBeFreeNumber } from '../classes/references.ts';
 import { lockOpenClass, lockShow, mustHaveNoSignedCard } from '../store/locks.ts';
 import { moveEntries, settleOrder } from './move-entries.ts';
@@ -75,7 +77,7 @@ async function addLikeClass(parts: AppParts, tx: Transaction, { from, part }: Li
   const row = await tx.prisma.showClass.create({
     data: {
       ...{ ...same, id, number, name, division },
-      placingRule: withSeats(from.placingRule, seatIds),
+      placingRule: withSeats(ruleOf(from), seatIds),
       drawSeed: parts.ids.seed(),
       createdAt: at,
     },
@@ -93,7 +95,10 @@ async function addLikeClass(parts: AppParts, tx: Transaction, { from, part }: Li
   return row;
 }
 
-function withSeats(rule: Prisma.JsonValue, seatIds: ReadonlyMap<string, string>): Prisma.InputJsonValue {
-  const text = JSON.stringify(rule).replace(/[0-9a-f-]{36}/g, (id) => seatIds.get(id) ?? id);
-  return JSON.parse(text) as Prisma.InputJsonValue;
+function withSeats(rule: PlacingRule, seatIds: ReadonlyMap<string, string>): Prisma.InputJsonObject {
+  const ties = rule.ties.map((tie) =>
+    tie.code === 'tie-judge' ? { ...tie, judges: tie.judges.map((seat) => seatIds.get(seat) ?? seat) } : tie,
+  );
+  // A rule is plain JSON; only its lists are read-only in our types.
+  return { ...rule, ties } as unknown as Prisma.InputJsonObject;
 }

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { type RulingEffect, rulingCodes, type ScoreSheet } from '../../engine/sheets/types.ts';
 import { decimalText, rounding } from './placing-rule.ts';
-import { nameText } from './text.ts';
+import { nameText, wording } from './text.ts';
 
 /** Stable short name of a sheet or of something on it: `form-and-effectiveness`. */
 export const code = z
@@ -32,7 +32,7 @@ const head = {
   code,
   version: z.int().min(1).max(1_000_000),
   title: nameText,
-  source: nameText.describe('Rule book and section, or "common practice, no source".'),
+  source: wording.describe('Rule book and section, or "common practice, no source".'),
   rulings: z.partialRecord(z.enum(rulingCodes), rulingEffect),
 };
 

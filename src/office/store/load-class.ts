@@ -14,6 +14,8 @@ export interface LoadedClass {
   readonly showId: string;
   readonly number: number;
   readonly name: string;
+  readonly discipline: string;
+  readonly division: string | null;
   readonly youth: boolean;
   readonly status: 'open' | 'cancelled' | 'combined';
   readonly calledAt: Date | null;
@@ -85,9 +87,22 @@ export async function loadClass(
 ): Promise<LoadedClass | undefined> {
   const row = await tx.prisma.showClass.findUnique({ where: { id: classId }, include: parts });
   if (row === null) return undefined;
-  const { id, showId, number, name, youth, calledAt, drawSeed, placesGiven, version, sheet } = row;
+  const {
+    id,
+    showId,
+    number,
+    name,
+    discipline,
+    division,
+    youth,
+    calledAt,
+    drawSeed,
+    placesGiven,
+    version,
+    sheet,
+  } = row;
   return {
-    ...{ id, showId, number, name, youth, calledAt, drawSeed, placesGiven, version },
+    ...{ id, showId, number, name, discipline, division, youth, calledAt, drawSeed, placesGiven, version },
     status: row.status as LoadedClass['status'],
     publishCards: row.publishCards as PublishCards,
     sheet: { id: sheet.id, hash: sheet.hash, definition: definitionOf(sheet) },
