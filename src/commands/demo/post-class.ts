@@ -1,0 +1,19 @@
+/** The office posts what the preview shows. */
+import type { Api } from './api.ts';
+
+interface Office {
+  readonly api: Api;
+  readonly pass: string;
+}
+
+interface Posting {
+  readonly classId: string;
+  readonly state: 'provisional' | 'official' | 'corrected';
+  readonly reason?: string;
+}
+
+/** Reads the preview and posts it, so that nothing is posted unseen. */
+export async function postClass({ api, pass }: Office, { classId, ...body }: Posting): Promise<void> {
+  const { etag } = await api.ask({ method: 'GET', path: `/classes/${classId}/tabulation`, pass });
+  await api.ask({ method: 'POST', path: `/classes/${classId}/postings`, pass, ifMatch: etag, body });
+}

@@ -1,0 +1,142 @@
+/** One class from the program to the ring: entries, panel, passes of its judges, order of go. */
+import type { Api, Asked } from './api.ts';
+import { type DemoClass, talesOf } from './demo-files.ts';
+import { handOutPass } from './passes.ts';
+import type { ShowGround } from './set-up-show.ts';
+
+export interface ReadyClass {
+  readonly id: string;
+  /** Class entry ids by back number, late adds too. */
+  readonly classEntries: ReadonlyMap<number, string>;
+  /** In the order of the panel. */
+  readonly seats: readonly ReadySeat[];
+}
+
+export interface ReadySeat {
+  readonly seatId: string;
+  /** The judge's pass. */
+  readonly pass: string;
+}
+
+/** The office's verbs on one class. */
+interface ClassOffice {
+  readonly ask: <Body>(
+    method: Asked['method'],
+    path: string,
+    more?: Pick<Asked, 'body' | 'ifMatch'>,
+  ) => Promise<{ readonly body: Body; readonly etag: string }>;
+}
+
+export async function setUpClass(ground: ShowGround, demoClass: DemoClass): Promise<ReadyClass> {
+  const { api, showId, officePass: pass } = ground;
+  const created = await api.ask<{ id: string }>({
+    method: 'POST',
+    path: `/shows/${showId}/classes`,
+    pass,
+    body: newClass(ground, demoClass),
+  });
+  const classId = created.body.id;
+  const office: ClassOffice = {
+    ask: (method, path, more = {}) =>
+      api.ask({ method, path: `/shows/${showId}/classes/${classId}${path}`, pass, ...more }),
+  };
+  const classEntries = await enterAll(office, ground, demoClass.field);
+  const seats = await seatPanel(office, ground, { demoClass, classVersion: created.etag });
+  for (const { entry, reason } of talesOf(demoClass, 'scratched')) {
+    await setStatus(office, classEntries.get(entry), { status: 'scratched', reason });
+  }
+  if (demoClass.state === 'setting-up' || demoClass.state === 'combined')
+    return { id: classId, classEntries, seats };
+  await office.ask('POST', '/order-of-go/draws', { body: {} });
+  for (const { entry, reason } of talesOf(demoClass, 'late-add')) {
+    classEntries.set(entry, await enter(office, { entryId: ground.entries.get(entry), reason }));
+  }
+  if (demoClass.state === 'drawn') return { id: classId, classEntries, seats };
+  await office.ask('POST', '/calls');
+  for (const { entry, reason } of talesOf(demoClass, 'no-show')) {
+    await setStatus(office, classEntries.get(entry), { status: 'no-show', reason });
+  }
+  return { id: classId, classEntries, seats };
+}
+
+function newClass({ rings, patterns }: ShowGround, demoClass: DemoClass): Record<string, unknown> {
+  const { number, name, discipline, division, youth, sheet, pattern, placingRule, ring, at } = demoClass;
+  return {
+    ...{ number, name, discipline, division, youth, placingRule },
+    sheet: { code: sheet },
+    patternId: pattern === null ? null : patterns.get(pattern),
+    ringId: rings.get(ring),
+    scheduledAt: at,
+  };
+}
+
+async function enterAll(
+  office: ClassOffice,
+  { entries }: ShowGround,
+  field: readonly number[],
+): Promise<Map<number, string>> {
+  const classEntries = new Map<number, string>();
+  for (const backNumber of field) {
+    classEntries.set(backNumber, await enter(office, { entryId: entries.get(backNumber) }));
+  }
+  return classEntries;
+}
+
+async function enter(
+  office: ClassOffice,
+  body: { entryId: string | undefined; reason?: string },
+): Promise<string> {
+  const { body: added } = await office.ask<{ id: string }>('POST', '/entries', { body });
+  return added.id;
+}
+
+async function setStatus(
+  office: ClassOffice,
+  classEntryId: string | undefined,
+  body: { readonly status: string; readonly reason: string },
+): Promise<void> {
+  await office.ask('PUT', `/entries/${classEntryId}/status`, { body });
+}
+
+interface WantedPanel {
+  readonly demoClass: DemoClass;
+  readonly classVersion: string;
+}
+
+/** The first judge calls the class; ties that are left go to the judges in the order of their seats. */
+async function seatPanel(
+  office: ClassOffice,
+  { api, showId, officePass, judges }: ShowGround,
+  { demoClass, classVersion }: WantedPanel,
+): Promise<ReadySeat[]> {
+  if (demoClass.judges.length === 0) return [];
+  const seats = demoClass.judges.map((number, index) => {
+    const personId = judges[number - 1];
+    if (demoClass.refereeSeat === index + 1) return { personId, role: 'referee' };
+    return { personId, role: 'judge', callOrder: index + 1, tieOrder: index + 1 };
+  });
+  const { body: panel } = await office.ask<{ seats: { id: string; seatOrder: number }[] }>('PUT', '/panel', {
+    ifMatch: classVersion,
+    body: { seats },
+  });
+  const ready: ReadySeat[] = [];
+  for (const { id, seatOrder } of panel.seats) {
+    ready.push({
+      seatId: id,
+      pass: await judgePass(api, officePass, { showId, seatId: id, seatOrder, demoClass }),
+    });
+  }
+  return ready;
+}
+
+interface SeatOfClass {
+  readonly showId: string;
+  readonly seatId: string;
+  readonly seatOrder: number;
+  readonly demoClass: DemoClass;
+}
+
+function judgePass(api: Api, officePass: string, { showId, seatId, seatOrder, demoClass }: SeatOfClass) {
+  const label = `Class ${demoClass.number}, seat ${seatOrder}`;
+  return handOutPass(api, officePass, { showId, role: 'judge', seatId, label });
+}

@@ -1,0 +1,79 @@
+/** The show, its rings, judges, patterns, and everyone who rides. */
+import type { Api } from './api.ts';
+import type { DemoShow } from './demo-files.ts';
+import { handOutPass } from './passes.ts';
+
+/** What the classes are set up on. */
+export interface ShowGround {
+  readonly api: Api;
+  readonly showId: string;
+  readonly officePass: string;
+  /** Ids by name, and people by their number in the file. */
+  readonly rings: ReadonlyMap<string, string>;
+  readonly judges: readonly string[];
+  readonly patterns: ReadonlyMap<string, string>;
+  readonly entries: ReadonlyMap<number, string>;
+}
+
+export async function setUpShow(api: Api, servicePass: string, demo: DemoShow): Promise<ShowGround> {
+  const { body: show } = await api.ask<{ id: string }>({
+    method: 'POST',
+    path: '/shows',
+    pass: servicePass,
+    body: demo.show,
+  });
+  const showId = show.id;
+  const officePass = await handOutPass(api, servicePass, { showId, role: 'office', label: 'Show office' });
+  const add = async (path: string, body: unknown): Promise<string> => {
+    const added = await api.ask<{ id: string }>({
+      method: 'POST',
+      path: `/shows/${showId}/${path}`,
+      pass: officePass,
+      body,
+    });
+    return added.body.id;
+  };
+  const rings = await addAll(demo.rings, (name) => [name, () => add('rings', { name })]);
+  const judges = await addAll(demo.judges, (name) => [name, () => add('people', { name })]);
+  const patterns = await addAll(demo.patterns, (pattern) => [pattern.name, () => add('patterns', pattern)]);
+  const entries = await addEntries(add, demo);
+  return { api, showId, officePass, rings, judges: [...judges.values()], patterns, entries };
+}
+
+type Add = (path: string, body: unknown) => Promise<string>;
+
+/** A horse is known by its name and its owner: two families may have a Copper Kettle each. */
+async function addEntries(add: Add, { exhibitors, entries }: DemoShow): Promise<Map<number, string>> {
+  const owners = await addAll(entries, ({ owner }) => [owner, () => add('owners', { name: owner })]);
+  const horses = await addAll(entries, ({ horse, owner }) => [
+    `${horse} of ${owner}`,
+    () => add('horses', { name: horse }),
+  ]);
+  const riders = await addAll(exhibitors, ({ key, name, bornOn, publicName }) => [
+    key,
+    () => add('exhibitors', { name, bornOn, publicName }),
+  ]);
+  return addAll(entries, ({ backNumber, exhibitor, horse, owner }) => [
+    backNumber,
+    () =>
+      add('entries', {
+        backNumber,
+        exhibitorId: riders.get(exhibitor),
+        horseId: horses.get(`${horse} of ${owner}`),
+        ownerId: owners.get(owner),
+      }),
+  ]);
+}
+
+/** One after another, each key once; the ids by key. */
+async function addAll<One, Key>(
+  all: readonly One[],
+  how: (one: One) => readonly [Key, () => Promise<string>],
+): Promise<Map<Key, string>> {
+  const ids = new Map<Key, string>();
+  for (const one of all) {
+    const [key, add] = how(one);
+    if (!ids.has(key)) ids.set(key, await add());
+  }
+  return ids;
+}
