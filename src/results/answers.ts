@@ -4,16 +4,18 @@ import type { Placing } from '../engine/placing/types.ts';
 import { because, whyUnplaced } from '../engine/sentences/placing-sentences.ts';
 import { ruleSentences } from '../engine/sentences/rule-words.ts';
 import { scoreSentences } from '../engine/sentences/score-sentences.ts';
-import { type ClassRecords, type EntryOnRecord, type PostingSummary, shownName } from './class-records.ts';
-import { type BodyResult, type PostingBody, went } from './posting-body.ts';
+import type { Go } from '../engine/sheets/types.ts';
+import { isGoing } from '../office/index.ts';
+import type { ClassRecords, PostingSummary } from './class-records.ts';
+import type { BodyResult, PostingBody } from './posting-body.ts';
 import { spokenNames } from './spoken-names.ts';
 import type { CountedCard } from './tabulate-class.ts';
 
 export const caution =
   'Ringledger records and adds up; it does not rule. The governing body and the decisions of the judges, the steward and the ground jury stand over it.';
 
-export function classHead({ head }: ClassRecords) {
-  const { id, showId, number, name, discipline, division } = head;
+export function classHead({ ofClass }: ClassRecords) {
+  const { id, showId, number, name, discipline, division } = ofClass;
   return { id, showId, number, name, discipline, division };
 }
 
@@ -33,20 +35,24 @@ export function postingSummaryAnswer({
 export const ruleAnswer = (records: ClassRecords, body: PostingBody) =>
   ruleSentences(body.rule, spokenNames(records));
 
-/** Who is who in a body: entries as they were then, names as they may be shown now. */
-export function whoIsWho(records: ClassRecords, body: PostingBody) {
-  const onRecord = new Map(records.entries.map((entry) => [entry.id, entry]));
-  const posted = new Map(body.entries.map((entry) => [entry.id, entry]));
-  const backNumber = (id: string) => posted.get(id)?.backNumber ?? onRecord.get(id)?.backNumber ?? 0;
-  const name = (id: string) => {
-    const entry = onRecord.get(id);
-    return entry === undefined ? `No. ${backNumber(id)}` : shownName(records, entry);
+/** Who is who in a body: back numbers as they were then, names as they may be shown now. */
+export function whoIsWho({ entries }: ClassRecords, body: PostingBody) {
+  const names = new Map(entries.map((entry) => [entry.classEntryId, entry]));
+  const posted = new Map(body.entries.map((entry) => [entry.id, entry.backNumber]));
+  const backNumber = (id: string) => posted.get(id) ?? names.get(id)?.backNumber ?? 0;
+  const shown = (id: string) => {
+    const entry = names.get(id);
+    return {
+      backNumber: backNumber(id),
+      name: entry?.exhibitor ?? `No. ${backNumber(id)}`,
+      horse: entry?.horse ?? null,
+    };
   };
-  return { backNumber, name };
+  return { backNumber, shown };
 }
 
 export function resultAnswers(records: ClassRecords, body: PostingBody) {
-  const { backNumber, name } = whoIsWho(records, body);
+  const { shown } = whoIsWho(records, body);
   const names = spokenNames(records);
   return body.results.map((result) => {
     const placing = placingOf(result);
@@ -54,8 +60,7 @@ export function resultAnswers(records: ClassRecords, body: PostingBody) {
       judge: judgeAnswer(records, result.judge),
       placings: result.placed.map(({ entry, place, tied, total }) => ({
         classEntryId: entry,
-        backNumber: backNumber(entry),
-        name: name(entry),
+        ...shown(entry),
         place,
         tied,
         total,
@@ -63,8 +68,7 @@ export function resultAnswers(records: ClassRecords, body: PostingBody) {
       })),
       unplaced: result.unplaced.map((line) => ({
         classEntryId: line.entry,
-        backNumber: backNumber(line.entry),
-        name: name(line.entry),
+        ...shown(line.entry),
         why: whyUnplaced(line, names),
       })),
     };
@@ -72,15 +76,15 @@ export function resultAnswers(records: ClassRecords, body: PostingBody) {
 }
 
 export function didNotGoAnswer(records: ClassRecords, body: PostingBody) {
-  const { backNumber, name } = whoIsWho(records, body);
+  const { shown } = whoIsWho(records, body);
   return body.entries
-    .filter(({ status }) => !went(status))
-    .map(({ id, status }) => ({ backNumber: backNumber(id), name: name(id), status }));
+    .filter(({ status }) => !isGoing(status))
+    .map(({ id, status }) => ({ ...shown(id), status }));
 }
 
-export function judgeAnswer({ everySeat }: ClassRecords, seatId: string | null) {
-  const seat = everySeat.find(({ id }) => id === seatId);
-  return seat === undefined ? null : { seatId: seat.id, seatOrder: seat.seatOrder, name: seat.judge };
+export function judgeAnswer({ ofClass }: ClassRecords, seatId: string | null) {
+  const seat = ofClass.seats.find(({ id }) => id === seatId);
+  return seat === undefined ? null : { seatId: seat.id, seatOrder: seat.seatOrder, name: seat.personName };
 }
 
 /** The placing that a body recorded, for the sentences. */
@@ -97,32 +101,44 @@ export function placingOf({ placed, unplaced, reasons, notes, openTies }: BodyRe
   };
 }
 
-/** Each judge's card, go by go; `only`: one entry's goes. */
-export function cardAnswers(records: ClassRecords, cards: readonly CountedCard[], only?: string) {
+/** Each judge's card, go by go in the order of the posting; `only`: one entry's goes. */
+export function cardAnswers(
+  records: ClassRecords,
+  {
+    body,
+    cards,
+    only,
+  }: {
+    readonly body: PostingBody;
+    readonly cards: readonly CountedCard[];
+    readonly only?: string | undefined;
+  },
+) {
   const names = spokenNames(records);
-  const entries = records.entries.filter(({ id }) => only === undefined || id === only);
-  return cards.map(({ seat, content, checked, onPanel }) => ({
+  const { sheet } = records.ofClass;
+  const went = body.entries.filter(
+    ({ id, status }) => isGoing(status) && (only === undefined || id === only),
+  );
+  return cards.map(({ seat, signed, checked, onPanel }) => ({
     seatId: seat.id,
     seatOrder: seat.seatOrder,
-    judge: seat.judge,
-    revision: seat.revision ?? 0,
-    goes: entries
-      .filter(({ status }) => went(status))
-      .map((entry: EntryOnRecord) => {
-        const line = onPanel.lines.get(entry.id);
-        const go = checked.goes.get(entry.id);
-        return {
-          backNumber: entry.backNumber,
-          place: line === undefined ? null : readingText(line.place),
-          score: go?.score === undefined ? null : recordText(go.score),
-          parts: go === undefined ? [] : [...scoreSentences(go, records.head.sheet, names)],
-          remarks: remarksOn(content.goes[entry.id]),
-        };
-      }),
+    judge: seat.personName,
+    revision: signed.revision,
+    goes: went.map(({ id, backNumber }) => {
+      const line = onPanel.lines.get(id);
+      const go = checked.goes.get(id);
+      return {
+        backNumber,
+        place: line === undefined ? null : readingText(line.place),
+        score: go?.score === undefined ? null : recordText(go.score),
+        parts: go === undefined ? [] : [...scoreSentences(go, sheet.definition, names)],
+        remarks: remarksOn(signed.content.goes[id]),
+      };
+    }),
   }));
 }
 
-function remarksOn(go: CountedCard['content']['goes'][string] | undefined): string[] {
+function remarksOn(go: Go | undefined): string[] {
   const onManeuvers = (go?.maneuvers ?? []).map(({ remark }) => remark);
   return [...onManeuvers, go?.ruling?.remark, go?.remark].filter((remark) => remark !== undefined);
 }

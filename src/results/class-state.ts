@@ -15,7 +15,7 @@ export const classStates = [
 ] as const;
 export type ClassState = (typeof classStates)[number];
 
-export interface ClassRecords {
+export interface ClassFacts {
   /** `open` until it was cancelled or combined into another class. */
   readonly status: string;
   readonly drawn: boolean;
@@ -28,7 +28,7 @@ export interface ClassRecords {
   readonly lastPosting: 'provisional' | 'official' | 'corrected' | undefined;
 }
 
-export function classState(records: ClassRecords): ClassState {
+export function classState(records: ClassFacts): ClassState {
   const { status, drawn, called, seats, signed, draftGoes, lastPosting } = records;
   if (status === 'cancelled' || status === 'combined') return status;
   if (lastPosting !== undefined) return lastPosting;

@@ -4,10 +4,10 @@ import type { AppParts } from '../platform/app-parts.ts';
 import { canonicalText } from '../platform/canonical-json.ts';
 import { inTransaction, type Transaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
-import { loadClassRecords, type PostingOnRecord } from './class-records.ts';
+import { type PostingOnRecord, takeClassRecords } from './class-records.ts';
 import { ruleFingerprint } from './posting-body.ts';
 import { openTiesOf } from './read-tabulation.ts';
-import { addPosting, lockClass } from './statements.ts';
+import { addPosting } from './statements.ts';
 import { type Tabulation, tabulateClass } from './tabulate-class.ts';
 
 export interface NewPosting {
@@ -31,8 +31,7 @@ const eventOf = {
  */
 export function postResult(parts: AppParts, wanted: NewPosting): Promise<PostingOnRecord> {
   return inTransaction(parts.db, async (tx) => {
-    await tx.sql.row(lockClass, [wanted.classId]);
-    const tabulation = tabulateClass(await loadClassRecords(tx.sql, wanted.classId));
+    const tabulation = tabulateClass(await takeClassRecords(tx, wanted.classId));
     if (wanted.ifMatch !== `"${tabulation.bodyHash}"`)
       throw problem('stale_version', { detail: 'The preview has changed since you read it.' });
     mustBeComplete(tabulation);
@@ -121,7 +120,7 @@ async function append(
     postedAt,
   ]);
   await appendLine(tx, {
-    showId: records.head.showId,
+    showId: records.ofClass.showId,
     type: eventOf[state],
     body: { classId, postingId: id, version, state, bodyHash },
     at: postedAt,

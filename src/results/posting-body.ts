@@ -6,7 +6,6 @@ import { recordText } from '../engine/numbers/number-text.ts';
 import { placeClass, placeSeparately } from '../engine/placing/place-class.ts';
 import type {
   OpenTie,
-  PanelCard,
   Placing,
   PlacingInput,
   PlacingNote,
@@ -15,6 +14,7 @@ import type {
   TieDecision,
   Unplaced,
 } from '../engine/placing/types.ts';
+import { isGoing } from '../office/index.ts';
 import { fingerprint } from '../platform/canonical-json.ts';
 
 export interface PostingBody {
@@ -100,15 +100,10 @@ export function ruleFingerprint({ rule, sheet }: PostingBody): string {
 }
 
 /** What the engine places: everyone who went. */
-export function placingInput(parts: {
-  readonly body: Pick<PostingBody, 'entries' | 'classNumber'>;
-  readonly cards: readonly PanelCard[];
-  readonly rule: PlacingRule;
-  readonly decisions: readonly TieDecision[];
-}): PlacingInput {
-  const { body, cards, rule, decisions } = parts;
-  const going = body.entries.filter(({ status }) => went(status)).map(({ id }) => id);
-  return { entries: going, cards, rule, decisions, classNumber: body.classNumber };
+export function placingInput(
+  { entries, classNumber }: Pick<PostingBody, 'entries' | 'classNumber'>,
+  { cards, rule, decisions }: Pick<PlacingInput, 'cards' | 'rule' | 'decisions'>,
+): PlacingInput {
+  const going = entries.filter(({ status }) => isGoing(status)).map(({ id }) => id);
+  return { entries: going, cards, rule, decisions, classNumber };
 }
-
-export const went = (status: string): boolean => status === 'entered' || status === 'checked-in';

@@ -2,8 +2,8 @@
 import { problem } from '../platform/problems/index.ts';
 import type { Sql } from '../platform/sql.ts';
 import type { PostingSummary } from './class-records.ts';
-import { classState } from './class-state.ts';
-import { readBoard as boardRows, readShow } from './statements.ts';
+import { type ClassState, classState } from './class-state.ts';
+import { readClassOnBoard, readShow, readShowBoard } from './statements.ts';
 
 interface BoardShow {
   readonly id: string;
@@ -32,19 +32,29 @@ interface BoardRow {
 export async function readBoard(sql: Sql, showId: string) {
   const show = await sql.row<BoardShow>(readShow, [showId]);
   if (show === undefined) throw problem('not_found', { detail: 'There is no such show.' });
-  const rows = await sql.rows<BoardRow>(boardRows, [showId]);
+  const rows = await sql.rows<BoardRow>(readShowBoard, [showId]);
   return { show, classes: rows.map(boardLine) };
 }
 
+/** Throws not_found. */
+export async function readClassState(sql: Sql, classId: string): Promise<ClassState> {
+  const row = await sql.row<BoardRow>(readClassOnBoard, [classId]);
+  if (row === undefined) throw problem('not_found', { detail: 'There is no such class.' });
+  return stateOf(row);
+}
+
+const stateOf = (row: BoardRow): ClassState =>
+  classState({ ...row, called: row.calledAt !== null, lastPosting: row.postingState ?? undefined });
+
 function boardLine(row: BoardRow) {
-  const { id, number, name, ring, scheduledAt, calledAt, seats, signed, postingVersion, postingState } = row;
+  const { id, number, name, ring, scheduledAt, seats, signed, postingVersion } = row;
   return {
     id,
     number,
     name,
     ring,
     scheduledAt: scheduledAt?.toISOString() ?? null,
-    state: classState({ ...row, called: calledAt !== null, lastPosting: postingState ?? undefined }),
+    state: stateOf(row),
     cardsIn: signed,
     cardsExpected: seats,
     postingVersion,

@@ -5,9 +5,8 @@ import { type MarginSetting, margins, usualMarginSetting } from '../engine/agree
 import type { PanelCard } from '../engine/placing/types.ts';
 import { agreementSentences, marginSentence } from '../engine/sentences/agreement-sentences.ts';
 import type { ScoreSheet } from '../engine/sheets/types.ts';
-import type { Sql } from '../platform/sql.ts';
 import { judgeAnswer, whoIsWho } from './answers.ts';
-import { type ClassRecords, loadClassRecords } from './class-records.ts';
+import { type ClassRecords, loadClassRecords, type Reader } from './class-records.ts';
 import { postedCards } from './posted-cards.ts';
 import { type PostingBody, placingInput } from './posting-body.ts';
 import { mustBePosted } from './read-result.ts';
@@ -20,16 +19,16 @@ interface Posted {
 }
 
 /** For each two neighbours the smallest change on one card that would have swapped them; first places first. */
-export async function readMargins(sql: Sql, classId: string, upTo: number) {
-  const { records, body, cards } = await loadPosted(sql, classId);
-  const setting = { ...marginSetting(records.head.sheet), upTo };
+export async function readMargins(reader: Reader, classId: string, upTo: number) {
+  const { records, body, cards } = await loadPosted(reader, classId);
+  const setting = { ...marginSetting(records.ofClass.sheet.definition), upTo };
   const { rule, decisions } = body;
   const panels = rule.merge.method === 'separate' ? cards.map((card) => [card]) : [cards];
   const { backNumber } = whoIsWho(records, body);
   const names = spokenNames(records);
   return {
     margins: panels.flatMap((panel) =>
-      margins(placingInput({ body, cards: panel, rule, decisions }), setting).map((margin) => ({
+      margins(placingInput(body, { cards: panel, rule, decisions }), setting).map((margin) => ({
         judge: panels.length > 1 ? judgeAnswer(records, panel[0]?.judge ?? null) : null,
         place: margin.place,
         ahead: backNumber(margin.ahead),
@@ -41,17 +40,19 @@ export async function readMargins(sql: Sql, classId: string, upTo: number) {
   };
 }
 
-export async function readAgreement(sql: Sql, classId: string) {
-  const { records, cards } = await loadPosted(sql, classId);
-  const went = records.entries.filter(({ goPosition }) => goPosition !== null).map(({ id }) => id);
+export async function readAgreement(reader: Reader, classId: string) {
+  const { records, cards } = await loadPosted(reader, classId);
+  const went = records.entries.flatMap(({ goPosition, classEntryId }) =>
+    goPosition === null ? [] : [classEntryId],
+  );
   const found = agreement(cards, went);
   return { agreement: agreementRecord(found), sentences: agreementSentences(found, spokenNames(records)) };
 }
 
-async function loadPosted(sql: Sql, classId: string): Promise<Posted> {
-  const records = await loadClassRecords(sql, classId);
+async function loadPosted(reader: Reader, classId: string): Promise<Posted> {
+  const records = await loadClassRecords(reader, classId);
   const { body } = mustBePosted(records);
-  const cards = await postedCards(sql, records, body);
+  const cards = await postedCards(reader, records, body);
   return { records, body, cards: cards.map(({ onPanel }) => onPanel) };
 }
 

@@ -3,7 +3,6 @@ import { createHash } from 'node:crypto';
 import { LRUCache } from 'lru-cache';
 import type { Database } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
-import type { Sql } from '../platform/sql.ts';
 import {
   cardAnswers,
   caution,
@@ -14,7 +13,7 @@ import {
   ruleAnswer,
   whoIsWho,
 } from './answers.ts';
-import { type ClassRecords, loadClassRecords, type PostingOnRecord } from './class-records.ts';
+import { type ClassRecords, loadClassRecords, type PostingOnRecord, type Reader } from './class-records.ts';
 import { postedCards } from './posted-cards.ts';
 import type { PostingBody } from './posting-body.ts';
 import { readMark } from './statements.ts';
@@ -49,7 +48,7 @@ export class PostedResults {
     if (mark === undefined) throw problem('not_found', { detail: 'There is no such class.' });
     const kept = this.#kept.get(classId);
     if (kept !== undefined && kept.sequence === mark.sequence) return kept;
-    const text = JSON.stringify(await readPostedResult(this.#db.sql, classId));
+    const text = JSON.stringify(await readPostedResult(this.#db, classId));
     const fresh = {
       text,
       etag: `"${createHash('sha256').update(text).digest('base64url')}"`,
@@ -60,8 +59,8 @@ export class PostedResults {
   }
 }
 
-async function readPostedResult(sql: Sql, classId: string) {
-  const records = await loadClassRecords(sql, classId);
+async function readPostedResult(reader: Reader, classId: string) {
+  const records = await loadClassRecords(reader, classId);
   const posting = mustBePosted(records);
   const { body } = posting;
   return {
@@ -70,14 +69,14 @@ async function readPostedResult(sql: Sql, classId: string) {
     rule: ruleAnswer(records, body),
     results: resultAnswers(records, body),
     didNotGo: didNotGoAnswer(records, body),
-    cards: await publishedCards(sql, { records, posting }),
+    cards: await publishedCards(reader, { records, posting }),
     caution,
   };
 }
 
 /** One entry: place, reasons, and what each judge gave. Throws not_found, class_not_posted. */
-export async function readEntryResult(sql: Sql, classId: string, backNumber: number) {
-  const records = await loadClassRecords(sql, classId);
+export async function readEntryResult(reader: Reader, classId: string, backNumber: number) {
+  const records = await loadClassRecords(reader, classId);
   const posting = mustBePosted(records);
   const { body } = posting;
   const entry = body.entries.find((one) => one.backNumber === backNumber);
@@ -86,10 +85,9 @@ export async function readEntryResult(sql: Sql, classId: string, backNumber: num
   return {
     class: classHead(records),
     posting: postingSummaryAnswer(posting),
-    backNumber,
-    name: whoIsWho(records, body).name(entry.id),
+    ...whoIsWho(records, body).shown(entry.id),
     results: resultAnswers(records, body).map((result) => entryResult(result, entry.id)),
-    cards: await publishedCards(sql, { records, posting, only: entry.id }),
+    cards: await publishedCards(reader, { records, posting, only: entry.id }),
   };
 }
 
@@ -113,16 +111,17 @@ export function mustBePosted({ lastPosting }: ClassRecords): PostingOnRecord {
 
 /** The judges' cards as the show publishes them: never, with the posting, or once it is official. */
 async function publishedCards(
-  sql: Sql,
+  reader: Reader,
   {
     records,
     posting,
     only,
   }: { records: ClassRecords; posting: PostingOnRecord & { body: PostingBody }; only?: string },
 ) {
-  const { publishCards } = records.head;
+  const { publishCards } = records.ofClass;
   const isOpen =
     publishCards === 'with-posting' || (publishCards === 'when-official' && posting.state !== 'provisional');
   if (!isOpen) return [];
-  return cardAnswers(records, await postedCards(sql, records, posting.body), only);
+  const { body } = posting;
+  return cardAnswers(records, { body, cards: await postedCards(reader, records, body), only });
 }

@@ -1,26 +1,26 @@
 /** The preview: what the cards that are signed so far come to, and what the rule still allows where a tie is open. */
 import type { OpenTie } from '../engine/placing/types.ts';
-import type { Sql } from '../platform/sql.ts';
 import { classHead, didNotGoAnswer, resultAnswers, ruleAnswer, whoIsWho } from './answers.ts';
-import { loadClassRecords, stateOf } from './class-records.ts';
+import { loadClassRecords, type Reader } from './class-records.ts';
+import { readClassState } from './read-board.ts';
 import { rulingKinds } from './schemas.ts';
 import { type Tabulation, tabulateClass } from './tabulate-class.ts';
 
 /** Throws not_found, class_cannot_be_tabulated. */
-export async function readTabulation(sql: Sql, classId: string) {
-  const tabulation = tabulateClass(await loadClassRecords(sql, classId));
-  return { etag: `"${tabulation.bodyHash}"`, answer: tabulationAnswer(tabulation) };
+export async function readTabulation(reader: Reader, classId: string) {
+  const tabulation = tabulateClass(await loadClassRecords(reader, classId));
+  const state = await readClassState(reader.sql, classId);
+  return { etag: `"${tabulation.bodyHash}"`, answer: { state, ...tabulationAnswer(tabulation) } };
 }
 
-export function tabulationAnswer(tabulation: Tabulation) {
+function tabulationAnswer(tabulation: Tabulation) {
   const { records, body, cards, missing, changedSincePosting } = tabulation;
   return {
     class: classHead(records),
-    state: stateOf(records),
     cardsMissing: missing.map(({ seat, why }) => ({
       seatId: seat.id,
       seatOrder: seat.seatOrder,
-      judge: seat.judge,
+      judge: seat.personName,
       why,
     })),
     rule: ruleAnswer(records, body),
@@ -30,7 +30,7 @@ export function tabulationAnswer(tabulation: Tabulation) {
     ownTies: cards.flatMap(({ seat, checked }) =>
       checked.openTies.map((tied) => ({
         seatId: seat.id,
-        judge: seat.judge,
+        judge: seat.personName,
         backNumbers: tied.map(whoIsWho(records, body).backNumber),
       })),
     ),

@@ -4,8 +4,8 @@ import type { AppParts } from '../platform/app-parts.ts';
 import { inTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { json } from '../platform/sql.ts';
-import { loadClassRecords, type RulingOnRecord } from './class-records.ts';
-import { addRuling, lockClass } from './statements.ts';
+import { type RulingOnRecord, takeClassRecords } from './class-records.ts';
+import { addRuling } from './statements.ts';
 import { tabulateClass } from './tabulate-class.ts';
 
 export interface NewRuling {
@@ -21,8 +21,7 @@ export interface NewRuling {
  */
 export function recordRuling(parts: AppParts, classId: string, ruling: NewRuling): Promise<RulingOnRecord> {
   return inTransaction(parts.db, async (tx) => {
-    await tx.sql.row(lockClass, [classId]);
-    const tabulation = tabulateClass(await loadClassRecords(tx.sql, classId));
+    const tabulation = tabulateClass(await takeClassRecords(tx, classId));
     if (tabulation.missing.length > 0) {
       const errors = tabulation.missing.map(({ seat }) => ({
         field: '/order',
@@ -40,7 +39,7 @@ export function recordRuling(parts: AppParts, classId: string, ruling: NewRuling
     const { id, kind, decision, decidedBy, why, ruledAt } = recorded;
     const about = ruling.order.flat();
     await tx.sql.rows(addRuling, [id, classId, kind, about, json(decision), decidedBy, why, ruledAt]);
-    const { showId } = tabulation.records.head;
+    const { showId } = tabulation.records.ofClass;
     await appendLine(tx, { showId, type: 'ruling.made', body: { classId, rulingId: id, kind }, at: ruledAt });
     return recorded;
   });

@@ -61,7 +61,7 @@ function officeRoutes(app: App, parts: AppParts): void {
       },
     },
     async ({ params }, reply) => {
-      const { etag, answer } = await readTabulation(sql, params.classId);
+      const { etag, answer } = await readTabulation(parts.db, params.classId);
       reply.header('etag', etag);
       return answer;
     },
@@ -118,7 +118,7 @@ function officeRoutes(app: App, parts: AppParts): void {
         response: { 200: marginsAnswer, ...refusals(...access, 'class_not_posted') },
       },
     },
-    async ({ params, query }) => readMargins(sql, params.classId, query.upTo),
+    async ({ params, query }) => readMargins(parts.db, params.classId, query.upTo),
   );
   app.get(
     '/classes/:classId/agreement',
@@ -131,7 +131,7 @@ function officeRoutes(app: App, parts: AppParts): void {
         response: { 200: agreementAnswer, ...refusals(...access, 'class_not_posted') },
       },
     },
-    async ({ params }) => readAgreement(sql, params.classId),
+    async ({ params }) => readAgreement(parts.db, params.classId),
   );
 }
 
@@ -207,7 +207,7 @@ function publicRoutes(app: App, parts: AppParts): void {
         response: { 200: entryAnswer, ...refusals('not_found', 'class_not_posted') },
       },
     },
-    async ({ params }) => readEntryResult(sql, params.classId, params.backNumber),
+    async ({ params }) => readEntryResult(parts.db, params.classId, params.backNumber),
   );
   app.get(
     '/classes/:classId/postings',

@@ -64,6 +64,7 @@ const placedLine = z.object({
   classEntryId: id,
   backNumber: z.int(),
   name: z.string().describe('As far as it is public.'),
+  horse: z.string().nullable(),
   place: z.int(),
   tied: z.boolean(),
   total: number.nullable(),
@@ -74,7 +75,15 @@ const unplacedLine = z.object({
   classEntryId: id,
   backNumber: z.int(),
   name: z.string(),
+  horse: z.string().nullable(),
   why: z.string(),
+});
+
+const absentLine = z.object({
+  backNumber: z.int(),
+  name: z.string(),
+  horse: z.string().nullable(),
+  status: z.string(),
 });
 
 const judgeSeat = z.object({ seatId: id, seatOrder: z.int(), name: z.string() });
@@ -119,7 +128,7 @@ export const resultAnswer = z
     posting: postingSummary,
     rule: z.array(z.string()).describe('How the class is placed, in sentences.'),
     results: z.array(oneResult),
-    didNotGo: z.array(z.object({ backNumber: z.int(), name: z.string(), status: z.string() })),
+    didNotGo: z.array(absentLine),
     cards: z.array(publishedCard).describe('Empty where the show does not publish cards, or not yet.'),
     caution: z.string(),
   })
@@ -149,7 +158,7 @@ export const tabulationAnswer = z
     ),
     rule: z.array(z.string()),
     results: z.array(oneResult),
-    didNotGo: z.array(z.object({ backNumber: z.int(), name: z.string(), status: z.string() })),
+    didNotGo: z.array(absentLine),
     openTies: z.array(openTieAnswer),
     ownTies: z
       .array(z.object({ seatId: id, judge: z.string(), backNumbers: z.array(z.int()) }))
@@ -170,6 +179,7 @@ export const entryAnswer = z
     posting: postingSummary,
     backNumber: z.int(),
     name: z.string(),
+    horse: z.string().nullable(),
     results: z.array(
       z.object({
         judge: judgeSeat.nullable(),

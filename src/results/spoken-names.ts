@@ -3,10 +3,10 @@ import type { Names } from '../engine/sentences/words.ts';
 import type { ClassRecords } from './class-records.ts';
 
 /** Entries go by their back numbers: a reason can be read aloud without naming a child. */
-export function spokenNames({ entries, everySeat, head, rulings }: ClassRecords): Names {
-  const backNumbers = new Map(entries.map(({ id, backNumber }) => [id, String(backNumber)]));
-  const judges = new Map(everySeat.map(({ id, seatOrder }) => [id, `judge ${seatOrder}`]));
-  const maneuvers = new Map(head.maneuvers.map(({ position, name }) => [position, name]));
+export function spokenNames({ ofClass, rulings }: ClassRecords): Names {
+  const backNumbers = new Map(ofClass.entries.map(({ id, backNumber }) => [id, String(backNumber)]));
+  const judges = new Map(ofClass.seats.map(({ id, seatOrder }) => [id, `judge ${seatOrder}`]));
+  const maneuvers = new Map(ofClass.maneuvers.map(({ position, name }) => [position, name]));
   const decisions = new Map(rulings.map(({ id, decidedBy, why }) => [id, `ruled by ${decidedBy}: ${why}`]));
   return {
     entry: (id) => backNumbers.get(id) ?? 'an entry that left the class',
