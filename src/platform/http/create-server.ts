@@ -12,6 +12,7 @@ import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-
 import { pino } from 'pino';
 import type { App, AppParts } from '../app-parts.ts';
 import { problem } from '../problems/index.ts';
+import { drainOnClose } from './drain.ts';
 import { answerWithProblems } from './problem-answers.ts';
 import { checkBySchema } from './validation.ts';
 
@@ -33,6 +34,7 @@ export async function createServer({ config, ids }: AppParts): Promise<App> {
   app.setValidatorCompiler(checkBySchema);
   app.setSerializerCompiler(serializerCompiler);
   answerWithProblems(app);
+  drainOnClose(app);
   app.addHook('onRequest', async (request, reply) => {
     reply.header('x-request-id', request.id);
   });
