@@ -265,7 +265,7 @@ describe('classes', () => {
     [
       'adding scores on a sheet that gives none',
       railClass,
-      totalRule,
+      { ...totalRule, ties: [] },
       'rule_invalid',
       '/placingRule/merge/method',
     ],
