@@ -59,6 +59,9 @@ export function openDatabase(url: string, settings: DatabaseSettings = {}): Data
     application_name: 'ringledger',
   });
   pool.on('error', settings.onIdleError ?? (() => undefined));
+  // A connection that breaks in the middle of a transaction says so twice: the statement fails, which is answered,
+  // and the connection emits an error, which would end the process if nobody listened.
+  pool.on('connect', (connection) => connection.on('error', () => undefined));
   const prisma = new PrismaClient({ adapter: new PrismaPg(pool) });
   const close = async () => {
     await prisma.$disconnect();
