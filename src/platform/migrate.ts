@@ -40,10 +40,8 @@ export async function ensureDatabase(url: string): Promise<void> {
 export async function migrate(url: string, say: (line: string) => void): Promise<void> {
   if (await allApplied(url)) return;
   say('Bringing the database to the present shape ...');
-  const require = createRequire(import.meta.url);
-  const prisma = join(dirname(require.resolve('prisma/package.json')), 'build', 'index.js');
-  const config = join(checkout, '.config', 'prisma.config.ts');
-  await runNode([prisma, 'migrate', 'deploy', '--config', config], url);
+  const { status, said } = await runPrisma(['migrate', 'deploy'], url);
+  if (status !== 0) throw new Error(`The database could not be migrated. ${said}`);
 }
 
 /** Prisma's own table says what was applied; asking it is a hundred times faster than asking Prisma. */
@@ -76,7 +74,14 @@ async function withClient<T>(url: string, work: (client: pg.Client) => Promise<T
   }
 }
 
-function runNode(args: readonly string[], url: string): Promise<void> {
+/** Prisma's command line with the settings of this checkout. */
+export function runPrisma(
+  args: readonly string[],
+  url: string,
+): Promise<{ readonly status: number; readonly said: string }> {
+  const require = createRequire(import.meta.url);
+  const prisma = join(dirname(require.resolve('prisma/package.json')), 'build', 'index.js');
+  const config = ['--config', join(checkout, '.config', 'prisma.config.ts')];
   return new Promise((done, failed) => {
     const env = {
       ...process.env,
@@ -84,17 +89,17 @@ function runNode(args: readonly string[], url: string): Promise<void> {
       PRISMA_HIDE_UPDATE_MESSAGE: '1',
       CHECKPOINT_DISABLE: '1',
     };
-    const child = spawn(process.execPath, args, { env, cwd: checkout, stdio: ['ignore', 'pipe', 'pipe'] });
-    const said: Buffer[] = [];
-    child.stdout.on('data', (chunk: Buffer) => said.push(chunk));
-    child.stderr.on('data', (chunk: Buffer) => said.push(chunk));
-    child.once('error', failed);
-    child.once('close', (code) => {
-      if (code === 0) done();
-      else
-        failed(
-          new Error(`The database could not be migrated. ${Buffer.concat(said).toString('utf8').trim()}`),
-        );
+    const child = spawn(process.execPath, [prisma, ...args, ...config], {
+      env,
+      cwd: checkout,
+      stdio: ['ignore', 'pipe', 'pipe'],
     });
+    const chunks: Buffer[] = [];
+    child.stdout.on('data', (chunk: Buffer) => chunks.push(chunk));
+    child.stderr.on('data', (chunk: Buffer) => chunks.push(chunk));
+    child.once('error', failed);
+    child.once('close', (code) =>
+      done({ status: code ?? 1, said: Buffer.concat(chunks).toString('utf8').trim() }),
+    );
   });
 }
