@@ -11,6 +11,7 @@ import { relationRoutes } from './relations/routes.ts';
 import { scoreSheetRoutes } from './sheets/routes.ts';
 import { showRoutes } from './shows/routes.ts';
 
+export { created, once } from './once.ts';
 export { type PublicNameForm, publicName } from './public-name.ts';
 export { nameText, wording } from './schemas/text.ts';
 export { addScoreSheet, sheetHash } from './sheets/add-score-sheet.ts';

@@ -2,7 +2,7 @@
 import { appendLine, type LineType } from '../ledger/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import { canonicalText } from '../platform/canonical-json.ts';
-import { inTransaction, type Transaction } from '../platform/database.ts';
+import type { Transaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { type PostingOnRecord, takeClassRecords } from './class-records.ts';
 import { ruleFingerprint } from './posting-body.ts';
@@ -29,15 +29,18 @@ const eventOf = {
  * ties_open, and what the state asks for: class_not_posted, class_already_official, posting_out_of_date,
  * correction_reason_missing, correction_changes_nothing.
  */
-export function postResult(parts: AppParts, wanted: NewPosting): Promise<PostingOnRecord> {
-  return inTransaction(parts.db, async (tx) => {
-    const tabulation = tabulateClass(await takeClassRecords(tx, wanted.classId));
-    if (wanted.ifMatch !== `"${tabulation.bodyHash}"`)
-      throw problem('stale_version', { detail: 'The preview has changed since you read it.' });
-    mustBeComplete(tabulation);
-    mustFollow(tabulation, wanted);
-    return append(tx, { parts, tabulation, wanted });
-  });
+export async function postResult(
+  tx: Transaction,
+  parts: AppParts,
+  wanted: NewPosting,
+): Promise<PostingOnRecord> {
+  const tabulation = tabulateClass(await takeClassRecords(tx, wanted.classId));
+  if (wanted.ifMatch !== `"${tabulation.bodyHash}"`) {
+    throw problem('stale_version', { detail: 'The preview has changed since you read it.' });
+  }
+  mustBeComplete(tabulation);
+  mustFollow(tabulation, wanted);
+  return append(tx, { parts, tabulation, wanted });
 }
 
 function mustBeComplete(tabulation: Tabulation): void {

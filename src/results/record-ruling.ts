@@ -1,12 +1,12 @@
 /** A tie decided outside the arithmetic: kept with who and why, for ever. */
 import { appendLine } from '../ledger/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
-import { inTransaction } from '../platform/database.ts';
+import type { Transaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { json } from '../platform/sql.ts';
 import { type RulingOnRecord, takeClassRecords } from './class-records.ts';
 import { addRuling } from './statements.ts';
-import { tabulateClass } from './tabulate-class.ts';
+import { type Tabulation, tabulateClass } from './tabulate-class.ts';
 
 export interface NewRuling {
   readonly kind: RulingOnRecord['kind'];
@@ -19,33 +19,32 @@ export interface NewRuling {
  * Records the ruling and returns it. Throws not_found, class_cannot_be_tabulated, cards_missing, and
  * ruling_does_not_fit where its entries are not one tie that is open, or that an earlier ruling decided.
  */
-export function recordRuling(parts: AppParts, classId: string, ruling: NewRuling): Promise<RulingOnRecord> {
-  return inTransaction(parts.db, async (tx) => {
-    const tabulation = tabulateClass(await takeClassRecords(tx, classId));
-    if (tabulation.missing.length > 0) {
-      const errors = tabulation.missing.map(({ seat }) => ({
-        field: '/order',
-        message: `judge ${seat.seatOrder}'s card is not in`,
-      }));
-      throw problem('cards_missing', { detail: 'A tie is ruled on once every card is in.', errors });
-    }
-    mustFit(ruling, tabulation);
-    const recorded = {
-      id: parts.ids.next(),
-      ...ruling,
-      decision: { order: ruling.order },
-      ruledAt: parts.clock.now(),
-    };
-    const { id, kind, decision, decidedBy, why, ruledAt } = recorded;
-    const about = ruling.order.flat();
-    await tx.sql.rows(addRuling, [id, classId, kind, about, json(decision), decidedBy, why, ruledAt]);
-    const { showId } = tabulation.records.ofClass;
-    await appendLine(tx, { showId, type: 'ruling.made', body: { classId, rulingId: id, kind }, at: ruledAt });
-    return recorded;
-  });
+export async function recordRuling(
+  tx: Transaction,
+  { parts, classId, ruling }: { parts: AppParts; classId: string; ruling: NewRuling },
+): Promise<RulingOnRecord> {
+  const tabulation = tabulateClass(await takeClassRecords(tx, classId));
+  mustBeIn(tabulation);
+  mustFit(ruling, tabulation);
+  const { kind, order, decidedBy, why } = ruling;
+  const [id, ruledAt, decision] = [parts.ids.next(), parts.clock.now(), { order }];
+  await tx.sql.rows(addRuling, [id, classId, kind, order.flat(), json(decision), decidedBy, why, ruledAt]);
+  const { showId } = tabulation.records.ofClass;
+  await appendLine(tx, { showId, type: 'ruling.made', body: { classId, rulingId: id, kind }, at: ruledAt });
+  return { id, kind, decision, decidedBy, why, ruledAt };
 }
 
-function mustFit({ kind, order }: NewRuling, { body, records }: ReturnType<typeof tabulateClass>): void {
+/** The tie of today may be none once the last card is in. */
+function mustBeIn({ missing }: Tabulation): void {
+  if (missing.length === 0) return;
+  const errors = missing.map(({ seat }) => ({
+    field: '/order',
+    message: `judge ${seat.seatOrder}'s card is not in`,
+  }));
+  throw problem('cards_missing', { detail: 'A tie is ruled on once every card is in.', errors });
+}
+
+function mustFit({ kind, order }: NewRuling, { body, records }: Tabulation): void {
   const about = order.flat();
   const field = '/order';
   const refuse = (message: string) => problem('ruling_does_not_fit', { errors: [{ field, message }] });

@@ -2,11 +2,13 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { requireRole } from '../access/index.ts';
+import { created, once } from '../office/index.ts';
 import type { App, AppParts, FeatureRoutes } from '../platform/app-parts.ts';
 import { refusals } from '../platform/http/refusals.ts';
 import { isKnownToReader } from '../platform/http/versions.ts';
 import { problem } from '../platform/problems/index.ts';
 import { postingSummaryAnswer } from './answers.ts';
+import type { RulingOnRecord } from './class-records.ts';
 import { mustBeOfficeOf } from './office-only.ts';
 import { postResult } from './post-result.ts';
 import { readBoard } from './read-board.ts';
@@ -77,14 +79,23 @@ function officeRoutes(app: App, parts: AppParts): void {
         body: rulingRequest,
         response: {
           201: rulingAnswer,
-          ...refusals(...access, 'ruling_does_not_fit', 'cards_missing', 'class_cannot_be_tabulated'),
+          ...refusals(
+            ...access,
+            'ruling_does_not_fit',
+            'cards_missing',
+            'class_not_open',
+            'idempotency_key_reused',
+            'class_cannot_be_tabulated',
+          ),
         },
       },
     },
-    async ({ params, body }, reply) => {
-      const { decision, ruledAt, ...ruling } = await recordRuling(parts, params.classId, body);
-      reply.code(201);
-      return { ...ruling, order: groups(decision.order), ruledAt: ruledAt.toISOString() };
+    async (request, reply) => {
+      const { params, body } = request;
+      const { classId } = params;
+      return once({ parts, request, reply }, async (tx) =>
+        created(rulingAnswerOf(await recordRuling(tx, { parts, classId, ruling: body }))),
+      );
     },
   );
   app.get(
@@ -99,11 +110,7 @@ function officeRoutes(app: App, parts: AppParts): void {
       },
     },
     async ({ params }) => ({
-      rulings: (await listRulings(sql, params.classId)).map(({ decision, ruledAt, ...ruling }) => ({
-        ...ruling,
-        order: groups(decision.order),
-        ruledAt: ruledAt.toISOString(),
-      })),
+      rulings: (await listRulings(sql, params.classId)).map(rulingAnswerOf),
     }),
   );
   app.get(
@@ -152,6 +159,8 @@ function postingRoutes(app: App, parts: AppParts): void {
           ...refusals(
             ...access,
             'if_match_required',
+            'idempotency_key_reused',
+            'class_not_open',
             'stale_version',
             'cards_missing',
             'ties_open',
@@ -170,9 +179,10 @@ function postingRoutes(app: App, parts: AppParts): void {
       if (ifMatch === undefined) throw problem('if_match_required');
       const { classId } = request.params;
       const { state, reason } = request.body;
-      const posting = await postResult(parts, { classId, ifMatch, state, reason });
-      reply.code(201).header('location', `/v1/postings/${posting.id}`);
-      return postingSummaryAnswer(posting);
+      return once({ parts, request, reply }, async (tx) => {
+        const posting = await postResult(tx, parts, { classId, ifMatch, state, reason });
+        return created(postingSummaryAnswer(posting), `/v1/postings/${posting.id}`);
+      });
     },
   );
 }
@@ -260,4 +270,8 @@ function sendText(
   return reply.type('application/json; charset=utf-8').send(text);
 }
 
-const groups = (order: readonly (readonly string[])[]) => order.map((group) => [...group]);
+const rulingAnswerOf = ({ decision, ruledAt, ...ruling }: RulingOnRecord) => ({
+  ...ruling,
+  order: decision.order.map((group) => [...group]),
+  ruledAt: ruledAt.toISOString(),
+});

@@ -129,6 +129,20 @@ describe('from signed cards to a posted result', () => {
     expect([late.status, late.body.code]).toEqual([412, 'stale_version']);
   });
 
+  test('a posting that is sent twice with one Idempotency-Key is one posting', async () => {
+    const found = await setUpJudgedClass(service, { judges: 1 });
+    await found.sign(0, goesOf(['1', '0', '0'], ['0', '0', '0'], ['2', '0', '0']));
+    const { etag } = (await found.get('/tabulation', found.office)).headers;
+    const headers = { authorization: found.office, 'if-match': String(etag), 'idempotency-key': 'post-class-1' };
+    const first = await found.post('/postings', { state: 'provisional' }, headers);
+    const second = await found.post('/postings', { state: 'provisional' }, headers);
+    expect([first.status, second.status]).toEqual([201, 201]);
+    expect(second.body).toEqual(first.body);
+    const other = await found.post('/postings', { state: 'official' }, headers);
+    expect([other.status, other.body.code]).toEqual([409, 'idempotency_key_reused']);
+    expect((await found.get('/postings')).body.postings).toHaveLength(1);
+  });
+
   test('two offices post at once: one posting', async () => {
     const found = await setUpJudgedClass(service, { judges: 1 });
     await found.sign(0, goesOf(['1', '0', '0'], ['0', '0', '0'], ['2', '0', '0']));
