@@ -83,14 +83,3 @@ export function classOf(
 const everyone = (cards: readonly PanelCard[]) => [
   ...new Set(cards.flatMap(({ lines, ruledOut }) => [...lines.keys(), ...ruledOut.keys()])),
 ];
-
-/** The shortest of three runs, in milliseconds: a busy machine makes a run longer, never shorter. */
-export function shortestRun(work: () => void): number {
-  return Math.min(
-    ...[1, 2, 3].map(() => {
-      const start = performance.now();
-      work();
-      return performance.now() - start;
-    }),
-  );
-}

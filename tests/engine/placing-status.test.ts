@@ -63,6 +63,12 @@ describe('placed below', () => {
     expect(placed(cards, total, { rulingHolds: 'majority' }).order).toBe('B A');
   });
 
+  test('a judge who left the entry off has not spoken: all of the others are enough', () => {
+    const cards = panel({ A: '90 below', B: '60' }, { A: '90 below', B: '60' }, { B: '60' });
+    expect(placed(cards, { ...rankSum, unlisted: '0' }).order).toBe('B A');
+    expect(placed(cards, { ...rankSum, unlisted: '0' }, { rulingHolds: 'majority' }).order).toBe('B A');
+  });
+
   test('a judge who ruled the entry out speaks against it as well', () => {
     const cards = panel({ A: 'disqualified', B: '60' }, { A: '90 below', B: '60' }, { A: '90', B: '60' });
     expect(placed(cards, total, { rulingHolds: 'majority' })).toEqual({ order: 'B A', out: '' });

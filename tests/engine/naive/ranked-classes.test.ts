@@ -9,7 +9,7 @@ import { type EqualMajorities, naiveMajority } from './majority.ts';
 import { naivePairwise } from './pairwise.ts';
 
 const classes = 50_000;
-const allowedMs = 90_000;
+const allowedMs = 300_000;
 
 function options(chance: () => number): {
   readonly naive: PlaceOptions;
