@@ -106,31 +106,55 @@ async function seatJudges({ parts }: TestApp, { showId, classId, judges }: Field
   return seatIds;
 }
 
-async function enter(service: TestApp, { showId, classId, entries }: Field & { entries: number }) {
-  const entryIds: string[] = [];
-  for (let go = 1; go <= entries; go += 1) entryIds.push(await addEntry(service, { showId, classId, go }));
-  return entryIds;
+function enter(service: TestApp, { showId, classId, entries }: Field & { entries: number }) {
+  const goes = Array.from({ length: entries }, (_, index) => index + 1);
+  return addEntries(service, { showId, classId, goes });
 }
 
 /** Enters one more, who goes at that place and wears 100 more than it. */
-export async function addEntry({ parts }: TestApp, { showId, classId, go }: Field & { go: number }) {
+export async function addEntry(service: TestApp, { go, showId, classId }: Field & { go: number }) {
+  const [id] = await addEntries(service, { showId, classId, goes: [go] });
+  return id ?? '';
+}
+
+async function addEntries(
+  { parts }: TestApp,
+  { showId, classId, goes }: Field & { goes: readonly number[] },
+) {
   const { prisma } = parts.db;
-  const [exhibitorId, horseId, entryId, id] = [0, 0, 0, 0].map(() => parts.ids.next()) as [
-    string,
-    string,
-    string,
-    string,
-  ];
   const createdAt = parts.clock.now();
-  await prisma.exhibitor.create({ data: { id: exhibitorId, showId, name: `Exhibitor ${go}`, createdAt } });
-  await prisma.horse.create({ data: { id: horseId, showId, name: `Horse ${go}`, createdAt } });
-  await prisma.entry.create({
-    data: { id: entryId, showId, backNumber: 100 + go, exhibitorId, horseId, createdAt },
+  const rows = goes.map((go) => {
+    const [exhibitorId, horseId, entryId, id] = [0, 0, 0, 0].map(() => parts.ids.next());
+    return {
+      go,
+      exhibitorId: exhibitorId ?? '',
+      horseId: horseId ?? '',
+      entryId: entryId ?? '',
+      id: id ?? '',
+    };
   });
-  await prisma.classEntry.create({
-    data: { id, showId, classId, entryId, goPosition: go, createdAt, changedAt: createdAt },
+  await prisma.exhibitor.createMany({
+    data: rows.map(({ exhibitorId, go }) => ({
+      id: exhibitorId,
+      showId,
+      name: `Exhibitor ${go}`,
+      createdAt,
+    })),
   });
-  return id;
+  await prisma.horse.createMany({
+    data: rows.map(({ horseId, go }) => ({ id: horseId, showId, name: `Horse ${go}`, createdAt })),
+  });
+  await prisma.entry.createMany({
+    data: rows.map(({ entryId: id, exhibitorId, horseId, go }) => {
+      return { id, showId, backNumber: 100 + go, exhibitorId, horseId, createdAt };
+    }),
+  });
+  await prisma.classEntry.createMany({
+    data: rows.map(({ id, entryId, go }) => {
+      return { id, showId, classId, entryId, goPosition: go, createdAt, changedAt: createdAt };
+    }),
+  });
+  return rows.map(({ id }) => id);
 }
 
 function settingOf(service: TestApp, made: Field & Pick<CardSetting, 'seatIds' | 'entryIds'>): CardSetting {
