@@ -63,6 +63,17 @@ describe('placed below', () => {
     expect(placed(cards, total, { rulingHolds: 'majority' }).order).toBe('B A');
   });
 
+  test('where cards are merged by place two of three are not enough, unless the class says so', () => {
+    const cards = panel(
+      { A: '90 below', B: '60' },
+      { A: '90 below', B: '60' },
+      { A: '90', B: '60', C: '50' },
+    );
+    const merge = { ...rankSum, unlisted: '9' };
+    expect(placed(cards, merge).order).toBe('B A C');
+    expect(placed(cards, merge, { rulingHolds: 'majority' }).order).toBe('B C A');
+  });
+
   test('a judge who left the entry off has not spoken: all of the others are enough', () => {
     const cards = panel({ A: '90 below', B: '60' }, { A: '90 below', B: '60' }, { B: '60' });
     expect(placed(cards, { ...rankSum, unlisted: '0' }).order).toBe('B A');
