@@ -7,6 +7,7 @@ import { problem } from '../platform/problems/index.ts';
 import { cardForWriting, entriesOf } from './card-record.ts';
 import { mustBeSignable } from './check-content.ts';
 import { canonicalText, hashOfText } from './fingerprint.ts';
+import { openTiesOn } from './open-ties.ts';
 import { revisionOf, type SignedRevision, writeRevision } from './revisions.ts';
 import type { Signed } from './sign-card.ts';
 
@@ -33,13 +34,15 @@ export async function amendCard(parts: AppParts, tx: SqlTransaction, amendment: 
   if (card.revision === null) throw problem('card_not_signed');
   const last = await revisionOf(tx, card, card.revision);
   if (last === undefined) throw new Error('a signed card without its last revision');
-  if (isSame(last, { ...amendment, reason })) return { card, revision: last };
+  if (isSame(last, { ...amendment, reason })) {
+    return { card, revision: last, openTies: openTiesOn(card, last.content) };
+  }
   mustFollow(last, amendment);
   const entries = await entriesOf(tx, card);
-  mustBeSignable({ card, entries, content, under: '/content' });
+  const openTies = mustBeSignable({ card, entries, content, under: '/content' });
   const previous = { revision: last.revision, contentHash: previousHash };
   const added = { content, signedAt, previous, reason };
-  return { card, revision: await writeRevision(parts, tx, { card, added }) };
+  return { card, openTies, revision: await writeRevision(parts, tx, { card, added }) };
 }
 
 function reasonOf({ reason }: Amendment): string {

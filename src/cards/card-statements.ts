@@ -3,11 +3,14 @@ import type { Statement } from '../platform/sql.ts';
 
 /**
  * Locks the card until the transaction ends, so that a save, a signature and an amendment of one card follow
- * each other. What depends on them is read after the lock, in a statement of its own.
+ * each other, and holds off the office's changes of its class (who goes, who judges). What depends on them is
+ * read after the lock, in a statement of its own.
  */
 export const lockCard: Statement = {
   name: 'cards.lock',
-  text: `SELECT id FROM card WHERE id = $1::uuid FOR NO KEY UPDATE`,
+  text: `
+    SELECT card.id FROM card JOIN show_class ON show_class.id = card.class_id
+    WHERE card.id = $1::uuid FOR NO KEY UPDATE OF card FOR SHARE OF show_class`,
 };
 
 export const readCard: Statement = {
@@ -124,7 +127,8 @@ export const findSeat: Statement = {
     SELECT seat.id, seat.show_id AS "showId", seat.class_id AS "classId", seat.withdrawn_at AS "withdrawnAt",
            show_class.status AS "classStatus"
     FROM panel_seat seat JOIN show_class ON show_class.id = seat.class_id
-    WHERE seat.id = $1::uuid AND seat.class_id = $2::uuid`,
+    WHERE seat.id = $1::uuid AND seat.class_id = $2::uuid
+    FOR SHARE OF show_class`,
 };
 
 /** A seat has one card: whoever comes second finds it there. The card keeps the sheet of the class as it is now. */

@@ -122,7 +122,7 @@ function cardView({ card, entries, shown }: CardToShow): Omit<CardView, 'revisio
     state: isDraft ? 'draft' : 'signed',
     goes: entries.map((entry) => goView(card, entry, shown.goes.get(entry.id))),
     order: order === undefined ? null : orderView(order),
-    openTies: openTies.map((tie) => [...tie]),
+    openTies,
     tiesMustBeBroken,
     ...found,
     mayBeSigned: isDraft && !tiesInTheWay && found.missing.length + found.faults.length === 0,

@@ -4,6 +4,7 @@ import { checkCard } from '../engine/sheets/check-card.ts';
 import { type ProblemCode, problem } from '../platform/problems/index.ts';
 import { type CardRecord, type EntryRecord, isGoing, mustBreakTies } from './card-record.ts';
 import { cardFaultFields, isStillMissing, namesOnCard } from './fault-words.ts';
+import { sortedTies } from './open-ties.ts';
 
 export interface ContentToCheck {
   readonly card: CardRecord;
@@ -13,15 +14,15 @@ export interface ContentToCheck {
   readonly under: '' | '/content';
 }
 
-/** Throws card_incomplete, card_illegal, entry_not_going, card_has_open_ties. */
-export function mustBeSignable({ card, entries, content, under }: ContentToCheck): void {
+/** The ties that are left open. Throws card_incomplete, card_illegal, entry_not_going, card_has_open_ties. */
+export function mustBeSignable({ card, entries, content, under }: ContentToCheck): string[][] {
   const check = cardCheck(card, entries, content);
   const names = namesOnCard({ maneuvers: card.maneuvers, entries });
   if (!check.ok) {
     const errors = cardFaultFields(check.faults, names, under);
     throw problem(refusalFor(check.faults), { detail: `Faults on the card: ${errors.length}.`, errors });
   }
-  const { openTies } = check.card;
+  const openTies = sortedTies(check.card.openTies);
   if (openTies.length > 0 && mustBreakTies(card)) {
     const at = `${under}/${card.sheet.kind === 'places' ? 'ranking' : 'ownOrder'}`;
     throw problem('card_has_open_ties', {
@@ -32,6 +33,7 @@ export function mustBeSignable({ card, entries, content, under }: ContentToCheck
       more: { openTies },
     });
   }
+  return openTies;
 }
 
 export const cardCheck = (card: CardRecord, entries: readonly EntryRecord[], content: CardContent) =>

@@ -6,14 +6,20 @@ import { finishedGoes } from './draft-content.ts';
 
 type Ties = readonly (readonly string[])[];
 
+/** In the order of the ids, so that the same card is always answered the same. */
+export const sortedTies = (ties: Ties): string[][] => ties.map((tie) => [...tie].sort());
+
 /** The open ties among what is finished on the card: a go with something missing has no score to be tied with. */
-export function openTiesOn(card: CardRecord, content: CardContent): Ties {
+export function openTiesOn(card: CardRecord, content: CardContent): string[][] {
   const { sheet, maneuvers } = card;
-  if (sheet.kind === 'places') return (content.ranking ?? []).filter((group) => group.length > 1);
+  if (sheet.kind === 'places') {
+    return sortedTies((content.ranking ?? []).filter((group) => group.length > 1));
+  }
   const goes = finishedGoes(card, content.goes);
   const entries = Object.keys(goes).map((id) => ({ id, going: true }));
   const check = checkCard({ sheet, maneuvers, entries, content: { goes } });
-  return check.ok ? check.card.openTies.filter((tie) => !isBroken(tie, content.ownOrder ?? [])) : [];
+  const open = check.ok ? check.card.openTies : [];
+  return sortedTies(open.filter((tie) => !isBroken(tie, content.ownOrder ?? [])));
 }
 
 const isBroken = (tie: readonly string[], ownOrder: Ties): boolean =>

@@ -8,6 +8,7 @@ import { type CardRecord, cardForWriting, draftGoesOf, draftOrderOf, entriesOf }
 import { mustBeSignable } from './check-content.ts';
 import { contentFromDrafts, differencesFromDraft } from './draft-content.ts';
 import { canonicalText, hashOfText } from './fingerprint.ts';
+import { openTiesOn } from './open-ties.ts';
 import { revisionOf, type SignedRevision, writeRevision } from './revisions.ts';
 
 export interface Signature {
@@ -24,6 +25,8 @@ export interface Signature {
 export interface Signed {
   readonly card: CardRecord;
   readonly revision: SignedRevision;
+  /** Ties on her card that she has left open, by class entry. */
+  readonly openTies: readonly (readonly string[])[];
 }
 
 /**
@@ -32,14 +35,19 @@ export interface Signed {
  */
 export async function signCard(parts: AppParts, tx: SqlTransaction, signature: Signature): Promise<Signed> {
   const card = await cardForWriting(tx, signature.cardId, signature.actor);
-  if (card.revision !== null) return { card, revision: await signedBefore(tx, card, signature) };
+  if (card.revision !== null) return signedBefore(tx, card, signature);
   const entries = await entriesOf(tx, card);
   const goes = await draftGoesOf(tx, card);
   const draft = contentFromDrafts({ entries, goes, order: await draftOrderOf(tx, card) });
   const content = contentToSign(draft, signature);
-  mustBeSignable({ card, entries, content, under: signature.content === undefined ? '' : '/content' });
+  const openTies = mustBeSignable({
+    card,
+    entries,
+    content,
+    under: signature.content === undefined ? '' : '/content',
+  });
   const added = { content, signedAt: signature.signedAt, previous: null, reason: null };
-  return { card, revision: await writeRevision(parts, tx, { card, added }) };
+  return { card, openTies, revision: await writeRevision(parts, tx, { card, added }) };
 }
 
 function contentToSign(draft: CardContent, { content, contentHash }: Signature): CardContent {
@@ -58,14 +66,10 @@ function contentToSign(draft: CardContent, { content, contentHash }: Signature):
 }
 
 /** The answer to a signature that came in before got lost: the phone asks again, and hears the same. */
-async function signedBefore(
-  tx: SqlTransaction,
-  card: CardRecord,
-  signature: Signature,
-): Promise<SignedRevision> {
+async function signedBefore(tx: SqlTransaction, card: CardRecord, signature: Signature): Promise<Signed> {
   const revision = await revisionOf(tx, card, 1);
   if (revision === undefined) throw new Error('a signed card without its first revision');
-  if (isSame(revision, signature)) return revision;
+  if (isSame(revision, signature)) return { card, revision, openTies: openTiesOn(card, revision.content) };
   const { contentHash, signedAt } = revision;
   const more = { revision: card.revision, contentHash, signedAt: signedAt.toISOString() };
   throw problem('card_already_signed', { more });

@@ -9,7 +9,6 @@ import { problem } from '../platform/problems/index.ts';
 import { amendCard } from './amend-card.ts';
 import { cardForReading } from './card-record.ts';
 import { amendmentSchema, signatureSchema } from './card-schemas.ts';
-import { openTiesOn } from './open-ties.ts';
 import {
   fullRevisionSchema,
   fullRevisionView,
@@ -44,10 +43,15 @@ const ties =
 const again =
   'Sent again, with the same Idempotency-Key or just with the same content, it is answered the same.';
 
-function signedAnswer({ card, revision }: Signed) {
+function signedAnswer({ card, revision, openTies }: Signed) {
   const { id: cardId, classId, seatId } = card;
-  const openTies = openTiesOn(card, revision.content).map((tie) => [...tie]);
-  const body = { ...revisionView(revision), cardId, classId, seatId, openTies };
+  const body = {
+    ...revisionView(revision),
+    cardId,
+    classId,
+    seatId,
+    openTies: openTies.map((tie) => [...tie]),
+  };
   return { status: 201, body, headers: { location: `/v1/cards/${cardId}/revisions/${revision.revision}` } };
 }
 
