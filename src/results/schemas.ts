@@ -1,5 +1,6 @@
 /** Requests and answers of tabulating and posting. */
 import { z } from 'zod';
+import { parseDecimal } from '../engine/numbers/exact.ts';
 
 const id = z.uuid();
 const instant = z.iso.datetime({ offset: true });
@@ -244,3 +245,40 @@ export const boardAnswer = z.object({
     }),
   ),
 });
+
+const weightedClass = z
+  .string()
+  .regex(
+    /^[0-9a-f-]{36}:\d{1,4}(\.\d{1,4})?$/,
+    'it must be a class id, a colon and a weight, as in 0198...:0.5',
+  )
+  .refine(
+    (text) => (parseDecimal(text.slice(37))?.compare(0) ?? 0) > 0,
+    'the weight must be a decimal of more than 0',
+  )
+  .transform((text) => {
+    return { classId: text.slice(0, 36), weight: text.slice(37) };
+  });
+
+export const combinationQuery = z.strictObject({
+  phase: z
+    .union([weightedClass.transform((phase) => [phase]), z.array(weightedClass)])
+    .refine((phases) => phases.length >= 2 && phases.length <= 20, 'name two classes or more, twenty at most')
+    .refine(
+      (phases) => new Set(phases.map(({ classId }) => classId)).size === phases.length,
+      'a class stands in it twice',
+    )
+    .describe('Class id and weight, as `0198...:0.5`; repeat it for each class. The last one breaks ties.'),
+  withoutPlace: z
+    .enum(['not-placed', 'next', 'mean'])
+    .default('not-placed')
+    .describe('What an entry without a place in one of the classes counts as there. No rule book states it.'),
+});
+
+export const combinationAnswer = z
+  .object({
+    phases: z.array(z.object({ classId: id, number: z.int(), name: z.string(), weight: number })),
+    placings: z.array(placedLine.omit({ classEntryId: true })),
+    unplaced: z.array(unplacedLine.omit({ classEntryId: true })),
+  })
+  .describe('Posted classes combined: places times weights, added; the least total is first.');

@@ -133,7 +133,11 @@ describe('from signed cards to a posted result', () => {
     const found = await setUpJudgedClass(service, { judges: 1 });
     await found.sign(0, goesOf(['1', '0', '0'], ['0', '0', '0'], ['2', '0', '0']));
     const { etag } = (await found.get('/tabulation', found.office)).headers;
-    const headers = { authorization: found.office, 'if-match': String(etag), 'idempotency-key': 'post-class-1' };
+    const headers = {
+      authorization: found.office,
+      'if-match': String(etag),
+      'idempotency-key': 'post-class-1',
+    };
     const first = await found.post('/postings', { state: 'provisional' }, headers);
     const second = await found.post('/postings', { state: 'provisional' }, headers);
     expect([first.status, second.status]).toEqual([201, 201]);
@@ -439,6 +443,55 @@ describe('who reads what', () => {
     expect(body.classes).toMatchObject([
       { number: 1, state: 'provisional', cardsIn: 3, cardsExpected: 3, postingVersion: 1 },
     ]);
+  });
+
+  test('posted classes are combined with weights; the last one breaks the tie', async () => {
+    const found = await posted();
+    const { prisma } = service.parts.db;
+    const first = await prisma.showClass.findUniqueOrThrow({ where: { id: found.classId } });
+    const second = service.parts.ids.next();
+    await prisma.showClass.create({
+      data: { ...first, id: second, number: 2, placingRule: first.placingRule as object },
+    });
+    const address = `/v1/shows/${found.showId}/combined-placing`;
+    const ask = (query: string) => request(service.app.server).get(`${address}?${query}`);
+    const unposted = await ask(`phase=${found.classId}:0.5&phase=${second}:1`);
+    expect([unposted.status, unposted.body.code]).toEqual([409, 'class_not_posted']);
+    const { rows } = await service.parts.db.pool.query('SELECT * FROM posting WHERE class_id = $1', [
+      found.classId,
+    ]);
+    const [row] = rows;
+    const [best, next, last] = row.snapshot.results[0].placed;
+    const turned = [
+      { ...next, place: 1 },
+      { ...best, place: 2 },
+      { ...last, place: 3 },
+    ];
+    const snapshot = { ...row.snapshot, results: [{ ...row.snapshot.results[0], placed: turned }] };
+    await prisma.posting.create({
+      data: {
+        ...{ id: service.parts.ids.next(), classId: second, version: 1, state: 'official', snapshot },
+        ...{ ruleHash: row.rule_hash, bodyHash: row.body_hash, cardRevisionIds: [], postedAt: row.posted_at },
+      },
+    });
+    const equal = (await ask(`phase=${found.classId}:1&phase=${second}:1`).expect(200)).body;
+    expect(
+      equal.placings.map((line: { backNumber: number; place: number }) => [line.backNumber, line.place]),
+    ).toEqual([
+      [101, 1],
+      [103, 2],
+      [102, 3],
+    ]);
+    expect(equal.placings[0].because.join(' ')).toContain('class 2');
+    const first4 = (await ask(`phase=${found.classId}:1.5&phase=${second}:1`).expect(200)).body.placings;
+    expect(first4[0]).toMatchObject({ backNumber: 103, total: '3.5' });
+    for (const query of [
+      `phase=${found.classId}:1`,
+      `phase=${found.classId}:0&phase=${second}:1`,
+      'phase=x',
+    ]) {
+      expect((await ask(query)).status).toBe(400);
+    }
   });
 
   test('what is not of the form is refused with the field', async () => {

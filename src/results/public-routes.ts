@@ -1,0 +1,130 @@
+/** Results for everyone, without a pass: posted results, all postings, the board, combinations. */
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { z } from 'zod';
+import type { App, AppParts } from '../platform/app-parts.ts';
+import { refusals } from '../platform/http/refusals.ts';
+import { isKnownToReader } from '../platform/http/versions.ts';
+import { postingSummaryAnswer } from './answers.ts';
+import { readBoard } from './read-board.ts';
+import { readCombination } from './read-combination.ts';
+import { listPostings, readOnePosting } from './read-postings.ts';
+import { PostedResults, readEntryResult } from './read-result.ts';
+import {
+  boardAnswer,
+  classParams,
+  combinationAnswer,
+  combinationQuery,
+  entryAnswer,
+  entryParams,
+  postingAnswer,
+  postingParams,
+  postingsAnswer,
+  resultAnswer,
+  showParams,
+} from './schemas.ts';
+
+const tags = ['results'];
+
+export function publicRoutes(app: App, parts: AppParts): void {
+  const { sql } = parts.db;
+  const posted = new PostedResults(parts.db);
+  app.get(
+    '/classes/:classId/result',
+    {
+      schema: {
+        tags,
+        summary: 'The posted result, with the reasons',
+        params: classParams,
+        response: { 200: resultAnswer, 304: z.null(), ...refusals('not_found', 'class_not_posted') },
+      },
+      serializerCompiler: () => (text) => String(text),
+    },
+    async (request, reply) => {
+      const { text, etag } = await posted.read(request.params.classId);
+      return sendText(request, reply, { text, etag });
+    },
+  );
+  app.get(
+    '/classes/:classId/result/entries/:backNumber',
+    {
+      schema: {
+        tags,
+        summary: "One entry's result: place, reasons, what each judge gave",
+        params: entryParams,
+        response: { 200: entryAnswer, ...refusals('not_found', 'class_not_posted') },
+      },
+    },
+    async ({ params }) => readEntryResult(parts.db, params.classId, params.backNumber),
+  );
+  app.get(
+    '/classes/:classId/postings',
+    {
+      schema: {
+        tags,
+        summary: 'All postings of a class, corrected ones too',
+        params: classParams,
+        response: { 200: postingsAnswer, ...refusals('not_found') },
+      },
+    },
+    async ({ params }) => ({ postings: (await listPostings(sql, params.classId)).map(postingSummaryAnswer) }),
+  );
+  app.get(
+    '/postings/:postingId',
+    {
+      schema: {
+        tags,
+        summary: 'One posting as it was hashed',
+        params: postingParams,
+        response: { 200: postingAnswer, ...refusals('not_found') },
+      },
+    },
+    async ({ params }) => {
+      const posting = await readOnePosting(sql, params.postingId);
+      return { ...postingSummaryAnswer(posting), body: posting.body };
+    },
+  );
+  app.get(
+    '/shows/:showId/board',
+    {
+      schema: {
+        tags,
+        summary: 'The classes of a show and where each stands',
+        params: showParams,
+        response: { 200: boardAnswer, ...refusals('not_found') },
+      },
+    },
+    async ({ params }) => readBoard(sql, params.showId),
+  );
+}
+
+export function combinationRoutes(app: App, parts: AppParts): void {
+  app.get(
+    '/shows/:showId/combined-placing',
+    {
+      schema: {
+        tags,
+        summary: 'Posted classes combined with weights',
+        params: showParams,
+        querystring: combinationQuery,
+        response: {
+          200: combinationAnswer,
+          ...refusals('not_found', 'class_not_posted', 'class_cannot_be_tabulated'),
+        },
+      },
+    },
+    async ({ params, query }) => {
+      const { phase, withoutPlace } = query;
+      return readCombination(parts.db, { showId: params.showId, phases: phase, withoutPlace });
+    },
+  );
+}
+
+function sendText(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  { text, etag }: { text: string; etag: string },
+) {
+  reply.headers({ etag, 'cache-control': 'no-cache' });
+  if (isKnownToReader(request, etag)) return reply.code(304).send();
+  return reply.type('application/json; charset=utf-8').send(text);
+}
