@@ -4,7 +4,7 @@ import { amendCard, contentOf, openCard, type SignedCard, saveGoes, signCard } f
 import { judgeClass, swapGoes, type WrittenCard } from './marks/judge-class.ts';
 import { handOutPass } from './passes.ts';
 import { postClass } from './post-class.ts';
-import type { ReadyClass } from './set-up-class.ts';
+import type { ReadyClass, ReadySeat } from './set-up-class.ts';
 import type { ShowGround } from './set-up-show.ts';
 
 export interface ClassToRun {
@@ -83,20 +83,26 @@ async function orderOfGo({ ground, ready }: ClassToRun): Promise<number[]> {
   return body.goes.map(({ backNumber }) => backNumber);
 }
 
-/** Judges at odd seats save each go as it ends; the others had no signal, and send the whole card when they sign. */
-async function signAll(given: ClassToRun, cards: readonly WrittenCard[]): Promise<SignedCard[]> {
-  const { ground, demoClass, ready } = given;
-  const signed: SignedCard[] = [];
-  for (const [index, { seatId, pass }] of ready.seats.entries()) {
+/**
+ * The judges write side by side. Those at odd seats save each go as it ends; the others had no signal, and send
+ * the whole card when they sign.
+ */
+function signAll(
+  { ground, demoClass, ready }: ClassToRun,
+  cards: readonly WrittenCard[],
+): Promise<SignedCard[]> {
+  const { api } = ground;
+  const sign = async ({ seatId, pass }: ReadySeat, index: number): Promise<SignedCard> => {
     const meant = cards[index];
     if (meant === undefined) throw new Error(`nothing was written at seat ${index + 1}`);
     const swapped = talesOf(demoClass, 'swapped').find(({ judge }) => judge === index + 1);
     const card = swapped === undefined ? meant : swapGoes(meant, swapped.entries);
-    const judge = atCard(given, pass, await openCard(ground.api, { classId: ready.id, seatId, pass }));
+    const cardId = await openCard(api, { classId: ready.id, seatId, pass });
+    const judge = { api, pass, cardId, classEntries: ready.classEntries };
     if (index % 2 === 0) await saveGoes(judge, [...card.goes]);
-    signed.push(await signCard(judge, card));
-  }
-  return signed;
+    return signCard(judge, card);
+  };
+  return Promise.all(ready.seats.map(sign));
 }
 
 interface Mistake {

@@ -1,0 +1,261 @@
+/** The invented show, filled the way `npm run demo` fills it: what it is meant to show is really there. */
+import { createHash } from 'node:crypto';
+import canonicalize from 'canonicalize';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { issueToken } from '../../src/access/index.ts';
+import { apiAt } from '../../src/commands/demo/api.ts';
+import { readDemoShow } from '../../src/commands/demo/demo-files.ts';
+import { fillDemo } from '../../src/commands/demo/fill-demo.ts';
+import { findDemo } from '../../src/commands/demo/find-demo.ts';
+import { planTour } from '../../src/commands/demo/look-around.ts';
+import { handOutPass } from '../../src/commands/demo/passes.ts';
+import { addBundledSheets } from '../../src/office/index.ts';
+import { inSqlTransaction } from '../../src/platform/database.ts';
+import { buildTestApp, type TestApp } from '../support/test-app.ts';
+
+const demo = readDemoShow();
+let tested: TestApp;
+let address: string;
+let servicePass: string;
+let showId: string;
+let office: string;
+const classIds = new Map<number, string>();
+
+beforeAll(async () => {
+  tested = await buildTestApp();
+  await addBundledSheets(tested.parts);
+  address = await tested.app.listen({ port: 0, host: '127.0.0.1' });
+  const expiresAt = new Date(Date.now() + 3_600_000);
+  const asked = { role: 'office', showId: null, seatId: null, label: null, expiresAt } as const;
+  servicePass = (await inSqlTransaction(tested.parts.db, (tx) => issueToken(tested.parts, tx, asked))).token;
+  showId = await fillDemo({ address, servicePass, say: () => undefined });
+  office = await handOutPass(apiAt(address), servicePass, { showId, role: 'office', label: 'test' });
+  const { items } = await read<{ items: { id: string; number: number }[] }>(`/shows/${showId}/classes`);
+  for (const { id, number } of items) classIds.set(number, id);
+}, 300_000);
+
+afterAll(() => tested.close());
+
+const read = async <Body>(path: string): Promise<Body> =>
+  (await apiAt(address).ask<Body>({ method: 'GET', path, pass: office })).body;
+const ofClass = <Body>(number: number, path: string) => read<Body>(`/classes/${classIds.get(number)}${path}`);
+
+interface Placed {
+  readonly backNumber: number;
+  readonly place: number;
+  readonly tied: boolean;
+  readonly total: string;
+  readonly because: readonly string[];
+}
+interface Result {
+  readonly results: readonly {
+    readonly placings: readonly Placed[];
+    readonly unplaced: readonly { readonly backNumber: number; readonly why: string }[];
+  }[];
+  readonly didNotGo: readonly { readonly backNumber: number; readonly status: string }[];
+}
+
+const resultOf = (number: number) => ofClass<Result>(number, '/result');
+async function placed(number: number, backNumber: number): Promise<Placed | undefined> {
+  const { results } = await resultOf(number);
+  return results[0]?.placings.find((line) => line.backNumber === backNumber);
+}
+
+describe('the invented show', () => {
+  it('has each class in the state that its file says', async () => {
+    const { classes } = await read<{ classes: { number: number; state: string }[] }>(
+      `/shows/${showId}/board`,
+    );
+    expect(new Map(classes.map(({ number, state }) => [number, state]))).toEqual(
+      new Map(demo.classes.map(({ number, state }) => [number, state])),
+    );
+  });
+
+  it('has classes in the morning of both days, an hour apart in UTC because the clock changes in between', async () => {
+    // Energy Policy Act of 2005, section 110: daylight saving time ends on the first Sunday of November.
+    const { items } = await read<{ items: { number: number; scheduledAt: string }[] }>(
+      `/shows/${showId}/classes`,
+    );
+    const at = new Map(items.map(({ number, scheduledAt }) => [number, scheduledAt]));
+    expect(at.get(1)).toBe('2026-10-31T14:00:00.000Z');
+    expect(at.get(8)).toBe('2026-11-01T15:00:00.000Z');
+  });
+
+  it('corrects a class: the champion was fourth while two goes stood under the wrong numbers', async () => {
+    const { postings } = await ofClass<{ postings: { id: string; state: string; reason: string | null }[] }>(
+      1,
+      '/postings',
+    );
+    expect(postings.map(({ state }) => state)).toEqual(['provisional', 'official', 'corrected']);
+    expect(postings.map(({ reason }) => reason)).toEqual([
+      null,
+      null,
+      "Judge 2: I wrote the goes of 168 and 186 under each other's number.",
+    ]);
+    expect(await placed(1, 168)).toMatchObject({
+      place: 1,
+      total: '224.5',
+      because: ['First: 74.5 + 76 + 74 = 224.5.'],
+    });
+    const first = await read<{ body: PostedBody }>(`/postings/${postings[0]?.id}`);
+    const classEntry = first.body.entries.find(({ backNumber }) => backNumber === 168)?.id;
+    const then = first.body.results[0]?.placed.find(({ entry }) => entry === classEntry);
+    expect(then).toMatchObject({ place: 4, total: '215' });
+  });
+
+  it('has postings whose hash anyone can repeat', async () => {
+    for (const number of [1, 2, 5, 10, 11]) {
+      const { postings } = await ofClass<{ postings: { id: string; bodyHash: string }[] }>(
+        number,
+        '/postings',
+      );
+      for (const { id, bodyHash } of postings) {
+        const { body } = await read<{ body: unknown }>(`/postings/${id}`);
+        // RFC 8785 by the library of its author, SHA-256 by Node.js.
+        expect(
+          createHash('sha256')
+            .update(String(canonicalize(body)))
+            .digest('hex'),
+        ).toBe(bodyHash);
+      }
+    }
+  });
+
+  it('has a tie that the size of the majority breaks', async () => {
+    const first = await placed(2, 157);
+    const second = await placed(2, 176);
+    expect([first?.place, second?.place]).toEqual([1, 2]);
+    expect(first?.because.join(' ')).toContain(
+      'Tied with 176; ahead by the judges who had it second or better (157: 3, 176: 2).',
+    );
+  });
+
+  it('places the rider who was off pattern below all who kept it', async () => {
+    expect(await placed(2, 182)).toMatchObject({ place: 12 });
+    expect((await placed(2, 182))?.because.join(' ')).toContain('placed below all who kept the pattern');
+    expect(await placed(4, 112)).toMatchObject({ place: 6 });
+  });
+
+  it("has ties on a judge's own card, which she broke before she signed", async () => {
+    const { items } = await ofClass<{ items: { cardId: string }[] }>(2, '/cards');
+    const card = await read<{ order: { content: { ownOrder?: string[][] } } | null; openTies: unknown[] }>(
+      `/cards/${items[0]?.cardId}`,
+    );
+    expect(card.order?.content.ownOrder?.length).toBeGreaterThan(0);
+    expect(card.openTies).toEqual([]);
+  });
+
+  it('says that a judge could not see a maneuver, and that it is neither a zero nor a fault', async () => {
+    expect((await placed(3, 213))?.because.at(-1)).toMatch(/could not see .*neither a zero nor a fault/);
+  });
+
+  it('leaves out who was scratched or did not come', async () => {
+    const { didNotGo } = await resultOf(4);
+    expect(didNotGo).toEqual([
+      expect.objectContaining({ backNumber: 120, status: 'no-show' }),
+      expect.objectContaining({ backNumber: 126, status: 'scratched' }),
+    ]);
+  });
+
+  it('has places that are shared: by rank sums that nothing splits, and by equal times', async () => {
+    expect(await placed(5, 106)).toMatchObject({ place: 5, tied: true, total: '18' });
+    expect(await placed(5, 112)).toMatchObject({ place: 5, tied: true, total: '18' });
+    expect(await placed(10, 207)).toMatchObject({ place: 1, tied: true, total: '16.841' });
+    expect(await placed(10, 224)).toMatchObject({ place: 1, tied: true });
+    expect(await placed(10, 210)).toMatchObject({ place: 3, tied: false });
+  });
+
+  it('has one tie that waits for a run-off, and nothing is posted before it is ruled on', async () => {
+    const { openTies, results } = await ofClass<Result & { openTies: OpenTie[] }>(7, '/tabulation');
+    expect(openTies).toEqual([expect.objectContaining({ place: 1, waitsFor: 'run-off' })]);
+    expect(new Set(openTies[0]?.backNumbers)).toEqual(new Set([260, 274]));
+    expect(results[0]?.unplaced.map(({ backNumber }) => backNumber)).toEqual([280]);
+    await expect(post(7, 'provisional')).rejects.toMatchObject({ problem: { code: 'ties_open' } });
+  });
+
+  it('keeps the marks of the class under way from the office', async () => {
+    const { items } = await ofClass<{
+      items: { cardId: string; goesWritten: number; goesExpected: number }[];
+    }>(13, '/cards');
+    expect(items.map(({ goesWritten, goesExpected }) => [goesWritten, goesExpected])).toEqual([
+      [7, 12],
+      [7, 12],
+      [7, 12],
+    ]);
+    await expect(read(`/cards/${items[0]?.cardId}`)).rejects.toMatchObject({
+      problem: { code: 'card_hidden' },
+    });
+  });
+
+  it('draws the order of go so that it can be repeated: smallest SHA-256 of seed and back number first', async () => {
+    const path = `/shows/${showId}/classes/${classIds.get(2)}/order-of-go`;
+    const { goes } = await read<{ goes: { backNumber: number }[] }>(path);
+    const { items } = await read<{ items: { seed: string; leastGap: number | null }[] }>(`${path}/draws`);
+    const lot = (backNumber: number) =>
+      createHash('sha256').update(`${items[0]?.seed}:${backNumber}`).digest('hex');
+    const drawn = goes.map(({ backNumber }) => backNumber);
+    expect(drawn).toEqual([...drawn].sort((a, b) => (lot(a) < lot(b) ? -1 : 1)));
+    expect(items[0]?.leastGap).toBeNull();
+  });
+
+  it('spaces the horses of one rider, and lets the late add go last', async () => {
+    const path = `/shows/${showId}/classes/${classIds.get(14)}/order-of-go`;
+    const { goes } = await read<{ goes: { backNumber: number }[] }>(path);
+    const { items } = await read<{ items: { kind: string; leastGap: number }[] }>(`${path}/draws`);
+    expect(items.map(({ kind }) => kind)).toEqual(['drawn', 'late-add']);
+    // Eleven goes, three of one rider: (3 - 1) x 5 + 1 = 11.
+    expect(items[0]?.leastGap).toBe(5);
+    expect(goes.at(-1)?.backNumber).toBe(305);
+  });
+
+  it('has a class combined into another', async () => {
+    const { items } = await read<{ items: { kind: string; fromClassId: string }[] }>(
+      `/shows/${showId}/classes/${classIds.get(15)}/relations`,
+    );
+    expect(items).toEqual([expect.objectContaining({ kind: 'combined', fromClassId: classIds.get(16) })]);
+  });
+
+  it('names a child only as its family allows', async () => {
+    const entry = (number: number, backNumber: number) =>
+      ofClass<{ name: string }>(number, `/result/entries/${backNumber}`);
+    expect((await entry(4, 101)).name).toBe('Maren B.');
+    expect((await entry(4, 106)).name).toBe('No. 106');
+    expect((await entry(4, 109)).name).toBe('Tilda Whitlatch');
+  });
+});
+
+describe('the next start of the demo', () => {
+  it('finds the show in place', async () => {
+    expect(await findDemo(apiAt(address), demo)).toBe(showId);
+  });
+
+  it('says what to look at, and every address answers', async () => {
+    const { stops, passes } = await planTour({ api: apiAt(address), address, servicePass, showId });
+    expect([...passes.keys()]).toEqual(['OFFICE', 'JUDGE_1', 'JUDGE_2', 'SCRIBE_2', 'JUDGE_3', 'GATE']);
+    const addresses = stops.flatMap(({ commands }) =>
+      commands.filter((command) => command.startsWith('http')),
+    );
+    expect(addresses.length).toBeGreaterThan(10);
+    for (const one of addresses) expect(`${one} ${(await fetch(one)).status}`).toBe(`${one} 200`);
+  });
+});
+
+interface PostedBody {
+  readonly entries: readonly { readonly id: string; readonly backNumber: number }[];
+  readonly results: readonly {
+    readonly placed: readonly { readonly entry: string; readonly place: number }[];
+  }[];
+}
+
+interface OpenTie {
+  readonly place: number;
+  readonly waitsFor: string;
+  readonly backNumbers: readonly number[];
+}
+
+async function post(number: number, state: string): Promise<unknown> {
+  const api = apiAt(address);
+  const path = `/classes/${classIds.get(number)}`;
+  const { etag } = await api.ask({ method: 'GET', path: `${path}/tabulation`, pass: office });
+  return api.ask({ method: 'POST', path: `${path}/postings`, pass: office, ifMatch: etag, body: { state } });
+}
