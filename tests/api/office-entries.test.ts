@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { lockCard } from '../../src/cards/card-statements.ts';
+import { inTransaction } from '../../src/platform/database.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 import { passFor } from '../support/test-passes.ts';
 import { bundle, type Made, newShow, type Office, openOffice, signCard } from './office-client.ts';
@@ -187,6 +189,33 @@ describe('late adds', () => {
       body: { entryId: late.id, reason: 'Late' },
     });
     expect(refusal(answer)).toEqual({ status: 409, code: 'class_under_way' });
+  });
+});
+
+describe('a late add while a card is being signed', () => {
+  it('waits for the signature, and is then refused', async () => {
+    const { id } = await classOf([1, 2]);
+    const seatId = await seatJudge(id);
+    await signCard(service, id, seatId, false);
+    const late = await office.addEntry(902);
+    const { id: cardId } = await service.parts.db.prisma.card.findUniqueOrThrow({ where: { seatId } });
+    let answered = false;
+    let answer: Promise<Made> | undefined;
+    await inTransaction(service.parts.db, async (tx) => {
+      await tx.sql.row(lockCard, [cardId]);
+      answer = office.call('post', `/classes/${id}/entries`, { body: { entryId: late.id } }).finally(() => {
+        answered = true;
+      });
+      await tx.prisma.cardRevision.create({
+        data: {
+          ...{ id: service.parts.ids.next(), cardId, revision: 1, content: {}, contentHash: '0'.repeat(64) },
+          ...{ signedBySeatId: seatId, signedAt: new Date(), receivedAt: new Date() },
+        },
+      });
+      await new Promise((done) => setTimeout(done, 400));
+      expect(answered).toBe(false);
+    });
+    expect(refusal(await answer)).toEqual({ status: 409, code: 'class_under_way' });
   });
 });
 
