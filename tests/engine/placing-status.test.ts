@@ -74,8 +74,15 @@ describe('placed below', () => {
     expect(placed(cards, merge, { rulingHolds: 'majority' }).order).toBe('B C A');
   });
 
-  test('a judge who left the entry off has not spoken: all of the others are enough', () => {
-    const cards = panel({ A: '90 below', B: '60' }, { A: '90 below', B: '60' }, { B: '60' });
+  test('judges who left the entry off have not spoken: all of the others are enough', () => {
+    // Left off counts nothing here, so by the sum of places alone A would be first: 4 against 5.
+    const cards = panel(
+      { A: '90 below', B: '60' },
+      { A: '90 below', B: '60' },
+      { B: '60' },
+      { B: '60' },
+      { B: '60' },
+    );
     expect(placed(cards, { ...rankSum, unlisted: '0' }).order).toBe('B A');
     expect(placed(cards, { ...rankSum, unlisted: '0' }, { rulingHolds: 'majority' }).order).toBe('B A');
   });

@@ -157,6 +157,20 @@ describe('majority of the judges between the tied', () => {
     expect(tied(scores, { code: 'head-to-head' })).toBe('A B');
   });
 
+  test('as many judges one way as the other put neither ahead', () => {
+    const level: MergeRule = {
+      method: 'place-points',
+      points: ['1', '1', '1'],
+      unplaced: '0',
+      cardTies: 'better',
+      discard: 'none',
+    };
+    // A is ahead of C with both judges; A and B, and B and C, are one to one.
+    expect(order(classOf(ranked('A C B', 'B A C'), level, { ties: [{ code: 'head-to-head' }] }))).toBe(
+      'A B=C',
+    );
+  });
+
   test('of three who beat each other in a ring none comes first: the tie stands', () => {
     expect(
       order(classOf(ranked('A B C', 'B C A', 'C A B'), rankSum, { ties: [{ code: 'head-to-head' }] })),
