@@ -15,7 +15,8 @@ const oneWay = features.map((feature, at) => ({
 /** A feature is entered by its one door, `index.ts`, so that what is behind it may change. */
 const oneDoor = [...features, 'access', 'ledger'].map((room) => ({
   name: `${room}-has-one-door`,
-  comment: 'A room is entered by its index.ts, so that what is behind it can change without anybody noticing.',
+  comment:
+    'A room is entered by its index.ts, so that what is behind it can change without anybody noticing.',
   severity: 'error',
   from: { path: '^src/', pathNot: `^src/${room}/` },
   to: { path: `^src/${room}/`, pathNot: `^src/${room}/index\\.ts$` },
@@ -25,7 +26,8 @@ const oneDoor = [...features, 'access', 'ledger'].map((room) => ({
 const engineOrder = ['numbers', 'sheets', 'placing', 'points'];
 const leftToRight = engineOrder.map((room, at) => ({
   name: `engine-${room}-reads-left`,
-  comment: 'In the engine numbers know nothing of sheets, sheets nothing of placing, placing nothing of points.',
+  comment:
+    'In the engine numbers know nothing of sheets, sheets nothing of placing, placing nothing of points.',
   severity: 'error',
   from: { path: `^src/engine/${room}/` },
   to: { path: `^src/engine/(${[...engineOrder.slice(at + 1), 'agreement', 'sentences'].join('|')})/` },
@@ -45,7 +47,8 @@ export default {
     ...leftToRight,
     {
       name: 'sentences-make-prose-only',
-      comment: 'Codes first, words last: only the type of a reason is read to make a sentence, nothing is computed.',
+      comment:
+        'Codes first, words last: only the type of a reason is read to make a sentence, nothing is computed.',
       severity: 'error',
       from: { path: '^src/engine/(?!sentences/)' },
       to: { path: '^src/engine/sentences/' },
@@ -92,13 +95,20 @@ export default {
       comment: 'The service is installed without development packages.',
       severity: 'error',
       from: { path: '^src/' },
-      to: { dependencyTypes: ['npm-dev'], dependencyTypesNot: ['type-only'], pathNot: 'node_modules/@types/' },
+      to: {
+        dependencyTypes: ['npm-dev'],
+        dependencyTypesNot: ['type-only'],
+        pathNot: 'node_modules/@types/',
+      },
     },
   ],
   options: {
     doNotFollow: { path: ['node_modules', 'src/platform/generated'] },
     tsConfig: { fileName: 'tsconfig.json' },
     tsPreCompilationDeps: true,
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'types', 'node', 'default'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'types', 'node', 'default'],
+    },
   },
 };

@@ -28,7 +28,12 @@ if (!existsSync(stamp) || readFileSync(stamp, 'utf8') !== schema) {
   console.error('Generating the database client (prisma generate) ...');
   run(
     process.execPath,
-    [at('node_modules', 'prisma', 'build', 'index.js'), 'generate', '--config', at('.config', 'prisma.config.ts')],
+    [
+      at('node_modules', 'prisma', 'build', 'index.js'),
+      'generate',
+      '--config',
+      at('.config', 'prisma.config.ts'),
+    ],
     'prisma generate',
   );
   mkdirSync(dirname(stamp), { recursive: true });
@@ -57,7 +62,11 @@ function schemaHash() {
 
 function run(command, args, name) {
   const env = { ...process.env, CHECKPOINT_DISABLE: '1', PRISMA_HIDE_UPDATE_MESSAGE: '1' };
-  const { status, stdout, stderr, error } = spawnSync(command, args, { cwd: checkout, env, encoding: 'utf8' });
+  const { status, stdout, stderr, error } = spawnSync(command, args, {
+    cwd: checkout,
+    env,
+    encoding: 'utf8',
+  });
   if (status === 0) return;
   console.error(`${stdout ?? ''}${stderr ?? ''}${error ? error.message : ''}`);
   console.error(`${name} failed; see above.`);
