@@ -1,4 +1,4 @@
-export { type Actor, type Role, reachesShow, roles } from './actor.ts';
+export { type Actor, type Role, reachesShow } from './actor.ts';
 export {
   actorOf,
   knowActor,
@@ -8,4 +8,4 @@ export {
   seesAsOffice,
 } from './require-role.ts';
 export { accessRoutes } from './routes.ts';
-export { type IssuedToken, issueToken, type NewToken, readToken } from './tokens.ts';
+export { type IssuedToken, issueToken } from './tokens.ts';

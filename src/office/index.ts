@@ -12,9 +12,7 @@ import { scoreSheetRoutes } from './sheets/routes.ts';
 import { showRoutes } from './shows/routes.ts';
 
 export { created, once } from './once.ts';
-export { type PublicNameForm, publicName } from './public-name.ts';
-export { nameText, wording } from './schemas/text.ts';
-export { addScoreSheet, sheetHash } from './sheets/add-score-sheet.ts';
+export { addScoreSheet } from './sheets/add-score-sheet.ts';
 export { addBundledSheets } from './sheets/bundled-sheets.ts';
 export {
   type ClassEntryStatus,
@@ -24,7 +22,7 @@ export {
   type LoadedSeat,
   loadClass,
 } from './store/load-class.ts';
-export { lockClass, lockOpenClass, lockShow } from './store/locks.ts';
+export { lockOpenClass } from './store/locks.ts';
 export { type PublicEntry, publicEntries } from './store/public-entries.ts';
 
 /** All routes of the show office, below `/v1`. */
