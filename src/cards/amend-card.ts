@@ -6,7 +6,7 @@ import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { cardForWriting, entriesOf } from './card-record.ts';
 import { mustBeSignable } from './check-content.ts';
-import { canonicalText, hashOfText } from './fingerprint.ts';
+import { fingerprinted } from './fingerprint.ts';
 import { openTiesOn } from './open-ties.ts';
 import { revisionOf, type SignedRevision, writeRevision } from './revisions.ts';
 import type { Signed } from './sign-card.ts';
@@ -29,19 +29,20 @@ export interface Amendment {
  */
 export async function amendCard(parts: AppParts, tx: SqlTransaction, amendment: Amendment): Promise<Signed> {
   const { content, previousHash, signedAt } = amendment;
+  const signed = fingerprinted(content);
   const reason = reasonOf(amendment);
   const card = await cardForWriting(tx, amendment.cardId, amendment.actor);
   if (card.revision === null) throw problem('card_not_signed');
   const last = await revisionOf(tx, card, card.revision);
   if (last === undefined) throw new Error('a signed card without its last revision');
-  if (isSame(last, { ...amendment, reason })) {
+  if (isSame(last, { previousHash, reason, contentHash: signed.hash })) {
     return { card, revision: last, openTies: openTiesOn(card, last.content) };
   }
-  mustFollow(last, amendment);
+  mustFollow(last, { previousHash, contentHash: signed.hash });
   const entries = await entriesOf(tx, card);
   const openTies = mustBeSignable({ card, entries, content, under: '/content' });
   const previous = { revision: last.revision, contentHash: previousHash };
-  const added = { content, signedAt, previous, reason };
+  const added = { signed, signedAt, previous, reason };
   return { card, openTies, revision: await writeRevision(parts, tx, { card, added }) };
 }
 
@@ -51,18 +52,24 @@ function reasonOf({ reason }: Amendment): string {
   throw problem('reason_missing', { errors: [{ field: '/reason', message: 'say why the card changes' }] });
 }
 
-const hashOf = (content: CardContent) => hashOfText(canonicalText(content));
-
-function isSame(last: SignedRevision, { previousHash, reason, content }: Amendment): boolean {
-  return last.previousHash === previousHash && last.reason === reason && last.contentHash === hashOf(content);
+interface Sent {
+  readonly previousHash: string;
+  readonly contentHash: string;
 }
 
-function mustFollow(last: SignedRevision, { previousHash, content }: Amendment): void {
+function isSame(
+  last: SignedRevision,
+  { previousHash, reason, contentHash }: Sent & { reason: string },
+): boolean {
+  return last.previousHash === previousHash && last.reason === reason && last.contentHash === contentHash;
+}
+
+function mustFollow(last: SignedRevision, { previousHash, contentHash }: Sent): void {
   if (last.contentHash !== previousHash) {
     throw problem('stale_revision', {
       detail: `The last revision is number ${last.revision}.`,
       more: { revision: last.revision, contentHash: last.contentHash },
     });
   }
-  if (last.contentHash === hashOf(content)) throw problem('amendment_changes_nothing');
+  if (last.contentHash === contentHash) throw problem('amendment_changes_nothing');
 }

@@ -83,11 +83,6 @@ export const saveDraftGo: Statement = {
     RETURNING version`,
 };
 
-export const deleteDraftGo: Statement = {
-  name: 'cards.delete-draft-go',
-  text: `DELETE FROM card_draft_go WHERE card_id = $1::uuid AND class_entry_id = $2::uuid`,
-};
-
 export const saveDraftOrder: Statement = {
   name: 'cards.save-draft-order',
   text: `

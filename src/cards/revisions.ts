@@ -5,7 +5,7 @@ import type { AppParts } from '../platform/app-parts.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import type { CardRecord } from './card-record.ts';
 import * as statements from './card-statements.ts';
-import { canonicalText, hashOfText } from './fingerprint.ts';
+import type { Fingerprinted } from './fingerprint.ts';
 
 export interface RevisionHead {
   readonly id: string;
@@ -24,7 +24,7 @@ export interface SignedRevision extends RevisionHead {
 }
 
 interface NewRevision {
-  readonly content: CardContent;
+  readonly signed: Fingerprinted<CardContent>;
   readonly signedAt: Date;
   readonly previous: { readonly revision: number; readonly contentHash: string } | null;
   readonly reason: string | null;
@@ -36,16 +36,16 @@ export async function writeRevision(
   tx: SqlTransaction,
   { card, added }: { readonly card: CardRecord; readonly added: NewRevision },
 ): Promise<SignedRevision> {
-  const text = canonicalText(added.content);
+  const { content, text, hash } = added.signed;
   const written: SignedRevision = {
     id: parts.ids.next(),
     revision: (added.previous?.revision ?? 0) + 1,
-    contentHash: hashOfText(text),
+    contentHash: hash,
     previousHash: added.previous?.contentHash ?? null,
     signedAt: added.signedAt,
     receivedAt: parts.clock.now(),
     reason: added.reason,
-    content: added.content,
+    content,
   };
   await tx.sql.rows(statements.addRevision, [
     ...[written.id, card.id, written.revision, text, written.contentHash, written.previousHash],

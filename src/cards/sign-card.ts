@@ -7,7 +7,7 @@ import { problem } from '../platform/problems/index.ts';
 import { type CardRecord, cardForWriting, draftGoesOf, draftOrderOf, entriesOf } from './card-record.ts';
 import { mustBeSignable } from './check-content.ts';
 import { contentFromDrafts, differencesFromDraft } from './draft-content.ts';
-import { canonicalText, hashOfText } from './fingerprint.ts';
+import { type Fingerprinted, fingerprinted } from './fingerprint.ts';
 import { openTiesOn } from './open-ties.ts';
 import { revisionOf, type SignedRevision, writeRevision } from './revisions.ts';
 
@@ -39,25 +39,26 @@ export async function signCard(parts: AppParts, tx: SqlTransaction, signature: S
   const entries = await entriesOf(tx, card);
   const goes = await draftGoesOf(tx, card);
   const draft = contentFromDrafts({ entries, goes, order: await draftOrderOf(tx, card) });
-  const content = contentToSign(draft, signature);
+  const signed = contentToSign(draft, signature);
+  const { content } = signed;
   const openTies = mustBeSignable({
     card,
     entries,
     content,
     under: signature.content === undefined ? '' : '/content',
   });
-  const added = { content, signedAt: signature.signedAt, previous: null, reason: null };
+  const added = { signed, signedAt: signature.signedAt, previous: null, reason: null };
   return { card, openTies, revision: await writeRevision(parts, tx, { card, added }) };
 }
 
-function contentToSign(draft: CardContent, { content, contentHash }: Signature): CardContent {
+function contentToSign(draft: CardContent, { content, contentHash }: Signature): Fingerprinted<CardContent> {
   const differences = content === undefined ? [] : differencesFromDraft(draft, content);
   if (differences.length > 0) {
     const detail = `Differences between the draft and what was sent: ${differences.length}.`;
     throw problem('card_differs_from_draft', { detail, more: { differences } });
   }
-  const signed = content ?? draft;
-  const hash = hashOfText(canonicalText(signed));
+  const signed = fingerprinted(content ?? draft);
+  const { hash } = signed;
   if (contentHash !== undefined && contentHash !== hash) {
     const detail = 'The fingerprint of what the judge saw is not that of the card.';
     throw problem('card_differs_from_draft', { detail, more: { contentHash: hash, sentHash: contentHash } });
@@ -76,7 +77,7 @@ async function signedBefore(tx: SqlTransaction, card: CardRecord, signature: Sig
 }
 
 function isSame(revision: SignedRevision, { content, contentHash, signedAt }: Signature): boolean {
-  if (content !== undefined) return hashOfText(canonicalText(content)) === revision.contentHash;
+  if (content !== undefined) return fingerprinted(content).hash === revision.contentHash;
   if (contentHash !== undefined) return contentHash === revision.contentHash;
   return signedAt.getTime() === revision.signedAt.getTime();
 }
