@@ -47,13 +47,6 @@ export function keyedRequest(request: FastifyRequest, { sender, at }: Sender): K
   return { key, scope: `${sender} ${request.method} ${address}`, requestHash, at };
 }
 
-/** The same, for a route that cannot do without. Throws idempotency_key_required. */
-export function mustBeKeyed(request: FastifyRequest, from: Sender): KeyedRequest {
-  const keyed = keyedRequest(request, from);
-  if (keyed === undefined) throw problem('idempotency_key_required');
-  return keyed;
-}
-
 /** Waits where the same key is being worked on by another transaction. */
 const claim: Statement = {
   name: 'idempotency.claim',

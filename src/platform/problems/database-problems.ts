@@ -11,12 +11,6 @@ interface Refusal {
   readonly constraint: string | undefined;
 }
 
-/** The constraint or key that refused a write, or `undefined` where something else went wrong. */
-export function violatedConstraint(error: unknown): string | undefined {
-  const refusal = refusalIn(error);
-  return refusal?.state.startsWith('23') ? refusal.constraint : undefined;
-}
-
 export function problemFromDatabase(error: unknown): Problem | undefined {
   const refusal = refusalIn(error);
   if (refusal === undefined) return isOutOfReach(error) ? problem('database_unavailable') : undefined;

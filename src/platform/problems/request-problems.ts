@@ -31,16 +31,6 @@ export const requestProblems = {
     title: 'This address does not take that method',
     whatToDo: 'Use one of the methods in the header "Allow".',
   },
-  not_acceptable: {
-    status: 406,
-    title: 'The answer cannot be given in the form asked for',
-    whatToDo: 'Accept the content type that /docs shows.',
-  },
-  request_timeout: {
-    status: 408,
-    title: 'The request did not come in whole in time',
-    whatToDo: 'Send it again; the same Idempotency-Key keeps it from counting twice.',
-  },
   already_exists: {
     status: 409,
     title: 'There is one already',
@@ -80,12 +70,6 @@ export const requestProblems = {
     status: 428,
     title: 'The change must say which version it is of',
     whatToDo: 'Read the record and send its ETag in If-Match.',
-  },
-  idempotency_key_required: {
-    status: 428,
-    title: 'The request must carry an Idempotency-Key',
-    whatToDo:
-      'Make a new random key for each thing done, and send the same key whenever that thing is sent again.',
   },
   too_many_requests: {
     status: 429,
