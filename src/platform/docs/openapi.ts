@@ -1,7 +1,7 @@
 /** OpenAPI 3.1 out of the routes' zod schemas: at `/openapi.json`, browsable at `/docs`. */
 import swagger from '@fastify/swagger';
 import type { FastifyInstance } from 'fastify';
-import { jsonSchemaTransform } from 'fastify-type-provider-zod';
+import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
 import type { App } from '../app-parts.ts';
 import { problemMediaType } from '../http/problem-answers.ts';
 import { errorPage } from './error-page.ts';
@@ -25,6 +25,7 @@ export async function describeRoutes(app: App): Promise<void> {
       security: [{ pass: [] }, {}],
     },
     transform: jsonSchemaTransform,
+    transformObject: jsonSchemaTransformObject,
   });
   app.get('/openapi.json', { schema: { hide: true } }, async (_request, reply) =>
     reply.type('application/json').send(JSON.stringify(openApiOf(app))),
