@@ -1,4 +1,5 @@
 /** A class tabulated from its signed cards: what a posting would say now, and what still stands in its way. */
+import { appliedRule } from '../engine/placing/applied-rule.ts';
 import { checkRule } from '../engine/placing/check-rule.ts';
 import { panelCard } from '../engine/placing/panel-card.ts';
 import type { PanelCard, PlacingRule } from '../engine/placing/types.ts';
@@ -8,7 +9,6 @@ import { checkCard } from '../engine/sheets/check-card.ts';
 import { isGoing, type LoadedClass, type LoadedSeat } from '../office/index.ts';
 import { fingerprint } from '../platform/canonical-json.ts';
 import { problem } from '../platform/problems/index.ts';
-import { appliedRule } from './applied-rule.ts';
 import { type ClassRecords, sittingJudges } from './class-records.ts';
 import { type BodyEntry, type PostingBody, placingInput, postingBody } from './posting-body.ts';
 

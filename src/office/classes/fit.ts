@@ -1,6 +1,7 @@
 /** Sheet, pattern, placing rule and panel of a class must fit together before anyone relies on them. */
+import { appliedRule } from '../../engine/placing/applied-rule.ts';
 import { checkRule, type RuleFault } from '../../engine/placing/check-rule.ts';
-import type { PlacingRule, TieBreak } from '../../engine/placing/types.ts';
+import type { PlacingRule } from '../../engine/placing/types.ts';
 import { ruleFaultSentence } from '../../engine/sentences/rule-sentences.ts';
 import { sheetFaultSentence } from '../../engine/sentences/sheet-fault-sentences.ts';
 import { checkManeuvers } from '../../engine/sheets/check-maneuvers.ts';
@@ -44,10 +45,8 @@ export function mustFit({ sheet, maneuvers, rule, drawSeed, seats }: ClassParts)
     maneuvers: maneuvers.length,
     seats: seats?.map(({ id, role }) => ({ judge: id, seat: role })),
   };
-  const faults = checkRule(
-    { ...rule, ties: rule.ties.map((tie) => filled(tie, drawSeed, seats ?? [])) },
-    setting,
-  );
+  const applied = appliedRule({ rule, placesGiven: null, drawSeed, seats: seats ?? [] });
+  const faults = checkRule(applied, setting);
   if (faults.length > 0) throw problem('rule_invalid', { errors: faults.map(fieldFault) });
 }
 
@@ -55,12 +54,3 @@ const fieldFault = (fault: RuleFault) => ({
   field: `/placingRule${fault.at}`,
   message: ruleFaultSentence(fault),
 });
-
-/** A chain that names no tie judges asks those of the panel; a draw without a seed takes the class's. */
-function filled(tie: TieBreak, drawSeed: string, seats: readonly FitSeat[]): TieBreak {
-  if (tie.code === 'draw' && tie.seed === '') return { ...tie, seed: drawSeed };
-  if (tie.code !== 'tie-judge' || tie.judges.length > 0) return tie;
-  const tieJudges = seats.filter(({ tieOrder }) => tieOrder !== null);
-  const judges = tieJudges.length > 0 ? tieJudges : seats.filter(({ callOrder }) => callOrder !== null);
-  return { ...tie, judges: judges.map(({ id }) => id) };
-}

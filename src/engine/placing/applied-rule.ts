@@ -1,5 +1,5 @@
 /** The rule of a class as it is applied: with the panel's tie judges and the class's own seed filled in. */
-import type { PlacingRule, TieBreak } from '../engine/placing/types.ts';
+import type { PlacingRule, TieBreak } from './types.ts';
 
 interface RuleSetting {
   readonly rule: PlacingRule;
