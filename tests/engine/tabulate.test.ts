@@ -70,7 +70,7 @@ describe('what is printed', () => {
           place: 1,
           tied: false,
           total: '1',
-          because: ['First: one of one judges had 19 first; 13 had none.'],
+          because: ['First: the judge had 19 first; 13 had none.'],
         },
         {
           entry: '13',

@@ -101,11 +101,18 @@ function majorityPlace(
   const column = Number(line.value);
   const had = judgesAtOrBetter(line, column);
   const place = column === 1 ? 'first' : `${ordinal(column)} or better`;
-  const clause = `${count(had)} of ${count(judges)} judges had ${names.entry(line.entry)} ${place}`;
+  const clause = `${judgesCounted(had, judges)} had ${names.entry(line.entry)} ${place}`;
   if (behind === undefined) return clause;
   const others = judgesAtOrBetter(behind, column);
   if (others >= needed) return clause;
   return `${clause}; ${names.entry(behind.entry)} had ${others === 0 ? 'none' : `only ${count(others)}`}`;
+}
+
+/** `the judge`, `both judges`, `all three judges`, `two of three judges`. */
+function judgesCounted(had: number, judges: number): string {
+  if (had < judges) return `${count(had)} of ${count(judges)} judges`;
+  if (judges === 1) return 'the judge';
+  return judges === 2 ? 'both judges' : `all ${count(judges)} judges`;
 }
 
 function judgesAtOrBetter({ parts = [] }: Compared, column: number): number {
