@@ -15,7 +15,7 @@ function goFaultClause({ code, written = '', allowed = '', at, position }: GoFau
   const text = JSON.stringify(written);
   switch (code) {
     case 'mark_missing':
-      return position === undefined && at !== '/mark'
+      return position === undefined && !at.endsWith('/mark')
         ? 'no mark counts: mark at least one maneuver, or give a ruling'
         : `no mark yet; write ${allowed}${position === undefined ? '' : ', or say that it was not seen'}`;
     case 'mark_not_a_number':
