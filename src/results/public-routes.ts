@@ -8,7 +8,7 @@ import { postingSummaryAnswer } from './answers.ts';
 import { readBoard } from './read-board.ts';
 import { readCombination } from './read-combination.ts';
 import { listPostings, readOnePosting } from './read-postings.ts';
-import { PostedResults, readEntryResult } from './read-result.ts';
+import { PostedResults, readEntryResult, type SentResult } from './read-result.ts';
 import {
   boardAnswer,
   classParams,
@@ -23,7 +23,7 @@ import {
   showParams,
 } from './schemas.ts';
 
-const tags = ['results'];
+const tags = ['Results'];
 
 export function publicRoutes(app: App, parts: AppParts): void {
   const { sql } = parts.db;
@@ -37,11 +37,9 @@ export function publicRoutes(app: App, parts: AppParts): void {
         params: classParams,
         response: { 200: resultAnswer, 304: z.null(), ...refusals('not_found', 'class_not_posted') },
       },
-      serializerCompiler: () => (text) => String(text),
     },
     async (request, reply) => {
-      const { text, etag } = await posted.read(request.params.classId);
-      return sendText(request, reply, { text, etag });
+      return sendResult(request, reply, await posted.read(request.params.classId));
     },
   );
   app.get(
@@ -119,12 +117,8 @@ export function combinationRoutes(app: App, parts: AppParts): void {
   );
 }
 
-function sendText(
-  request: FastifyRequest,
-  reply: FastifyReply,
-  { text, etag }: { text: string; etag: string },
-) {
+function sendResult(request: FastifyRequest, reply: FastifyReply, { bytes, etag }: SentResult) {
   reply.headers({ etag, 'cache-control': 'no-cache' });
   if (isKnownToReader(request, etag)) return reply.code(304).send();
-  return reply.type('application/json; charset=utf-8').send(text);
+  return reply.type('application/json; charset=utf-8').send(bytes);
 }

@@ -16,11 +16,12 @@ import {
 import { type ClassRecords, loadClassRecords, type PostingOnRecord, type Reader } from './class-records.ts';
 import { postedCards } from './posted-cards.ts';
 import type { PostingBody } from './posting-body.ts';
+import { SharedLookUp } from './shared-look-up.ts';
 import { readMark } from './statements.ts';
 
 export interface SentResult {
-  /** The whole answer as it is sent. */
-  readonly text: string;
+  /** The whole answer as it is sent: JSON in UTF-8. */
+  readonly bytes: Buffer;
   readonly etag: string;
 }
 
@@ -34,24 +35,29 @@ export class PostedResults {
   readonly #kept = new LRUCache<string, Kept>({
     max: 500,
     maxSize: 64 * 1024 * 1024,
-    sizeCalculation: ({ text }) => text.length,
+    sizeCalculation: ({ bytes }) => bytes.length,
   });
   readonly #db: Database;
+
+  /** When a class is called out, a whole show ground reads the same page at once. */
+  readonly #shared = new SharedLookUp((classId) => this.#look(classId));
 
   constructor(db: Database) {
     this.#db = db;
   }
 
-  /** Throws not_found, class_not_posted. */
-  async read(classId: string): Promise<SentResult> {
+  /** As it stood when it was asked for, or later. Throws not_found, class_not_posted. */
+  readonly read = (classId: string): Promise<SentResult> => this.#shared.ask(classId);
+
+  async #look(classId: string): Promise<SentResult> {
     const mark = await this.#db.sql.row<{ sequence: number | null }>(readMark, [classId]);
     if (mark === undefined) throw problem('not_found', { detail: 'There is no such class.' });
     const kept = this.#kept.get(classId);
     if (kept !== undefined && kept.sequence === mark.sequence) return kept;
-    const text = JSON.stringify(await readPostedResult(this.#db, classId));
+    const bytes = Buffer.from(JSON.stringify(await readPostedResult(this.#db, classId)));
     const fresh = {
-      text,
-      etag: `"${createHash('sha256').update(text).digest('base64url')}"`,
+      bytes,
+      etag: `"${createHash('sha256').update(bytes).digest('base64url')}"`,
       sequence: mark.sequence,
     };
     this.#kept.set(classId, fresh);
