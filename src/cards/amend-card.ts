@@ -2,11 +2,11 @@
 import type { Actor } from '../access/index.ts';
 import type { CardContent } from '../engine/sheets/card-types.ts';
 import type { AppParts } from '../platform/app-parts.ts';
+import { fingerprinted } from '../platform/canonical-json.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { cardForWriting, entriesOf } from './card-record.ts';
 import { mustBeSignable } from './check-content.ts';
-import { fingerprinted } from './fingerprint.ts';
 import { openTiesOn } from './open-ties.ts';
 import { revisionOf, type SignedRevision, writeRevision } from './revisions.ts';
 import type { Signed } from './sign-card.ts';

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import type { Actor } from '../access/index.ts';
 import type { CardContent } from '../engine/sheets/card-types.ts';
+import { canonicalText, hashOfText } from '../platform/canonical-json.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import {
   type CardRecord,
@@ -16,7 +17,6 @@ import {
 import { cardCheck } from './check-content.ts';
 import { contentFromDrafts } from './draft-content.ts';
 import { cardFaultFields, isStillMissing, namesOnCard } from './fault-words.ts';
-import { canonicalText, hashOfText } from './fingerprint.ts';
 import { fieldFault, goView, goViewSchema, type ShownGo } from './go-view.ts';
 import { openTiesOn } from './open-ties.ts';
 import { orderFaults } from './order-faults.ts';

@@ -2,6 +2,7 @@
 import type { CardContent } from '../engine/sheets/card-types.ts';
 import { scoreGo } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
+import { sameContent } from '../platform/canonical-json.ts';
 import {
   type CardRecord,
   type Draft,
@@ -11,7 +12,6 @@ import {
   isGoing,
 } from './card-record.ts';
 import type { CardOrder } from './card-schemas.ts';
-import { sameContent } from './fingerprint.ts';
 
 export interface DraftParts {
   readonly entries: readonly EntryRecord[];

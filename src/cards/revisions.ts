@@ -2,10 +2,10 @@
 import type { CardContent } from '../engine/sheets/card-types.ts';
 import { appendLine } from '../ledger/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
+import type { Fingerprinted } from '../platform/canonical-json.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import type { CardRecord } from './card-record.ts';
 import * as statements from './card-statements.ts';
-import type { Fingerprinted } from './fingerprint.ts';
 
 export interface RevisionHead {
   readonly id: string;

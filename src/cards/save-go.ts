@@ -3,6 +3,7 @@ import type { Actor } from '../access/index.ts';
 import { draftFaults } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
 import type { AppParts } from '../platform/app-parts.ts';
+import { sameContent } from '../platform/canonical-json.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { json } from '../platform/sql.ts';
@@ -18,7 +19,6 @@ import {
 import * as statements from './card-statements.ts';
 import { mustBeSeen, type SeenVersion } from './draft-versions.ts';
 import { goFaultFields, namesOnCard } from './fault-words.ts';
-import { sameContent } from './fingerprint.ts';
 import { type GoView, goView } from './go-view.ts';
 
 export interface GoAddress {

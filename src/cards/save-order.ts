@@ -1,6 +1,7 @@
 /** The judge orders the ties on her own card, or ranks a rail class: saved as a draft until she signs. */
 import type { Actor } from '../access/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
+import { sameContent } from '../platform/canonical-json.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { json } from '../platform/sql.ts';
@@ -17,7 +18,6 @@ import * as statements from './card-statements.ts';
 import { contentFromDrafts } from './draft-content.ts';
 import { mustBeSeen, type SeenVersion } from './draft-versions.ts';
 import { cardFaultFields, namesOnCard } from './fault-words.ts';
-import { sameContent } from './fingerprint.ts';
 import { orderFaults } from './order-faults.ts';
 
 export interface OrderToSave {

@@ -2,12 +2,12 @@
 import type { Actor } from '../access/index.ts';
 import type { CardContent } from '../engine/sheets/card-types.ts';
 import type { AppParts } from '../platform/app-parts.ts';
+import { type Fingerprinted, fingerprinted } from '../platform/canonical-json.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { type CardRecord, cardForWriting, draftGoesOf, draftOrderOf, entriesOf } from './card-record.ts';
 import { mustBeSignable } from './check-content.ts';
 import { contentFromDrafts, differencesFromDraft } from './draft-content.ts';
-import { type Fingerprinted, fingerprinted } from './fingerprint.ts';
 import { openTiesOn } from './open-ties.ts';
 import { revisionOf, type SignedRevision, writeRevision } from './revisions.ts';
 

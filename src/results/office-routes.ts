@@ -26,7 +26,7 @@ import {
   tabulationAnswer,
 } from './schemas.ts';
 
-const tags = ['results'];
+const tags = ['Results'];
 const access = ['token_missing', 'token_invalid', 'not_allowed', 'not_found'] as const;
 
 export function tabulationRoutes(app: App, parts: AppParts): void {

@@ -1,20 +1,12 @@
-import { createHash } from 'node:crypto';
-import canonicalize from 'canonicalize';
 import { sheetFaultSentence } from '../../engine/sentences/sheet-fault-sentences.ts';
 import { checkSheet } from '../../engine/sheets/check-sheet.ts';
 import type { ScoreSheet } from '../../engine/sheets/types.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
+import { fingerprint } from '../../platform/canonical-json.ts';
 import type { Transaction } from '../../platform/database.ts';
 import type { Prisma } from '../../platform/generated/prisma/client.ts';
 import { problem } from '../../platform/problems/index.ts';
 import { type ScoreSheetBody, scoreSheetOf } from './sheet-schemas.ts';
-
-/** SHA-256 in hex over the sheet's canonical form (RFC 8785). */
-export function sheetHash(sheet: ScoreSheet): string {
-  return createHash('sha256')
-    .update(canonicalize(sheet) ?? '')
-    .digest('hex');
-}
 
 interface NewSheet {
   readonly sheet: ScoreSheet;
@@ -32,7 +24,7 @@ export async function addScoreSheet(
 ): Promise<ScoreSheetBody> {
   const { code, version } = sheet;
   mustMakeSense(sheet);
-  const hash = sheetHash(sheet);
+  const hash = fingerprint(sheet);
   const there = await tx.prisma.scoreSheet.findUnique({ where: { code_version: { code, version } } });
   if (there?.hash === hash) return scoreSheetOf(there);
   if (there !== null) await refuseVersion(tx, code);

@@ -49,6 +49,12 @@ export async function browseRoutes(app: App): Promise<void> {
         withDefaultFonts: false,
         telemetry: false,
         pageTitle: 'Ringledger',
+        // Nothing on the page may lead the records of a show to someone else's service.
+        agent: { disabled: true },
+        mcp: { disabled: true },
+        hideClientButton: true,
+        showDeveloperTools: 'never',
+        hiddenClients: { ruby: true, php: true, python: true },
       },
     });
   });

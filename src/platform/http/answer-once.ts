@@ -3,9 +3,8 @@
  * transaction as the change itself, and given again to the same request
  * (draft-ietf-httpapi-idempotency-key-header).
  */
-import { createHash } from 'node:crypto';
-import canonicalize from 'canonicalize';
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { fingerprint } from '../canonical-json.ts';
 import type { SqlTransaction } from '../database.ts';
 import { problem } from '../problems/index.ts';
 import { json, type Statement } from '../sql.ts';
@@ -42,8 +41,7 @@ export function keyedRequest(request: FastifyRequest, { sender, at }: Sender): K
     throw problem('invalid_request', { errors: [{ field: 'headers/idempotency-key', message }] });
   }
   const address = request.url.split('?')[0] ?? '';
-  const body = canonicalize(request.body ?? null) ?? 'null';
-  const requestHash = createHash('sha256').update(body).digest('hex');
+  const requestHash = fingerprint(request.body ?? null);
   return { key, scope: `${sender} ${request.method} ${address}`, requestHash, at };
 }
 
