@@ -42,7 +42,7 @@ export async function serveLargeShow(size: LargeShow): Promise<BenchService> {
     PORT: String(port),
     TOKEN_SECRET: secret,
   });
-  await ready(`${address}/health/ready`);
+  await ready(service, `${address}/health/ready`);
   const db = openDatabase(url.href, { connections: 2 });
   say('setting up a large show through the API ...');
   const api = apiAt(address);
@@ -82,12 +82,13 @@ export async function stopProcess(child: ChildProcess): Promise<void> {
   await exited;
 }
 
-export async function ready(address: string, tries = 300): Promise<void> {
+export async function ready(child: ChildProcess, address: string, tries = 300): Promise<void> {
+  if (child.exitCode !== null) throw new Error('the process to be measured has ended');
   const answer = await fetch(address).catch(() => undefined);
   if (answer?.ok) return;
   if (tries <= 1) throw new Error(`nothing answers at ${address}`);
   await new Promise((done) => setTimeout(done, 200));
-  await ready(address, tries - 1);
+  await ready(child, address, tries - 1);
 }
 
 export function freePort(): Promise<number> {

@@ -31,7 +31,7 @@ export async function readResults(
     const port = await freePort();
     const bare = `http://127.0.0.1:${port}/bare`;
     const yardstick = startProcess('tests/bench/bare-route.ts', { PORT: String(port), BARE_FILE: file });
-    await ready(bare);
+    await ready(yardstick, bare);
     rows.push(await compareLoad(`GET a result of ${size}`, { ours: { url: result }, bare: { url: bare } }));
     const known = { ours: { url: result, etag }, bare: { url: bare, etag: '"bare"' } };
     rows.push(await compareLoad(`GET it again: 304`, known));

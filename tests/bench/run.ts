@@ -13,17 +13,15 @@ import { signCards } from './sign-cards.ts';
 const chosen = process.argv.slice(2);
 const isChosen = (part: string) => chosen.length === 0 || chosen.includes(part);
 
-/** Classes 1 to 12 are there to be signed, half of each by us and half by the yardstick; 13 and 14 to be posted. */
-const signing = [
-  [1, 2, 3, 4, 5, 6, 7, 8],
-  [9, 10, 11, 12],
-];
-const sizes = [
-  ...Array.from({ length: 8 }, () => ({ entries: 12, judges: 15 })),
-  ...Array.from({ length: 4 }, () => ({ entries: 60, judges: 15 })),
+/** Half of the cards of a group are signed by us, half by the yardstick. */
+const groupsToSign = [
+  { classes: 6, entries: 12, judges: 15 },
+  { classes: 3, entries: 60, judges: 15 },
+] as const;
+const toPost = [
   { entries: 12, judges: 3 },
   { entries: 300, judges: 9 },
-];
+] as const;
 
 console.log(`Node.js ${process.version}, ${cpus().length} x ${cpus()[0]?.model ?? 'unknown processor'}`);
 if (isChosen('placing')) await placeClasses();
@@ -31,10 +29,22 @@ if (isChosen('signing') || isChosen('reading')) {
   const sheet = JSON.parse(
     readFileSync(new URL('../../seed/sheets/horsemanship.json', import.meta.url), 'utf8'),
   ) as ScoreSheet;
-  const bench = await serveLargeShow({ entries: 300, classes: sizes });
+  const groups = isChosen('signing') ? groupsToSign : [];
+  const signing = groups.map(({ classes, ...size }) => Array.from({ length: classes }, () => size));
+  const posting = isChosen('reading') ? toPost : [];
+  const classes = [...signing.flat(), ...posting];
+  const bench = await serveLargeShow({
+    entries: Math.max(...classes.map(({ entries }) => entries)),
+    classes,
+  });
   try {
-    if (isChosen('signing')) await signCards(bench, sheet, signing);
-    if (isChosen('reading')) await readResults(bench, sheet, [13, 14]);
+    let first = 1;
+    const numbers = [...signing, posting].map((group) => {
+      first += group.length;
+      return group.map((_, index) => first - group.length + index);
+    });
+    if (isChosen('signing')) await signCards(bench, sheet, numbers.slice(0, -1));
+    if (isChosen('reading')) await readResults(bench, sheet, numbers.at(-1) ?? []);
   } finally {
     await bench.stop();
   }
