@@ -2,17 +2,15 @@
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import pg from 'pg';
-import { issueToken } from '../access/index.ts';
 import { readConfig } from '../config.ts';
 import { type RunningService, startService, stopOnSignal } from '../main.ts';
-import type { AppParts } from '../platform/app-parts.ts';
-import { inSqlTransaction } from '../platform/database.ts';
 import { startPostgres } from '../platform/postgres/embedded-postgres.ts';
 import { apiAt } from './demo/api.ts';
 import { readDemoShow } from './demo/demo-files.ts';
 import { fillDemo } from './demo/fill-demo.ts';
 import { findDemo } from './demo/find-demo.ts';
 import { planTour, type Tour } from './demo/look-around.ts';
+import { issueServicePass } from './service-pass.ts';
 
 const say = (line: string) => console.error(line);
 
@@ -77,19 +75,12 @@ async function removeDemo(serverUrl: string): Promise<void> {
 
 async function showAround({ address, parts }: RunningService, fresh: boolean): Promise<Tour> {
   const api = apiAt(address);
-  const servicePass = await passOfService(parts);
+  const servicePass = await issueServicePass(parts, { label: 'Demo', hours: 72 });
   const found = fresh ? undefined : await findDemo(api, readDemoShow());
   if (found !== undefined)
     say('The show of an earlier start is in place; `npm run demo -- --fresh` begins again.');
   const showId = found ?? (await fillDemo({ address, servicePass, say }));
   return planTour({ api, address, servicePass, showId });
-}
-
-/** Whoever runs the service is the first office; from here on the API hands out every pass. */
-async function passOfService(parts: AppParts): Promise<string> {
-  const expiresAt = new Date(parts.clock.now().getTime() + 72 * 3_600_000);
-  const asked = { role: 'office', showId: null, seatId: null, label: 'Demo', expiresAt } as const;
-  return (await inSqlTransaction(parts.db, (tx) => issueToken(parts, tx, asked))).token;
 }
 
 function printed(address: string, { passes, stops }: Tour): string {

@@ -2,15 +2,14 @@
 import { createHash } from 'node:crypto';
 import canonicalize from 'canonicalize';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { issueToken } from '../../src/access/index.ts';
 import { apiAt } from '../../src/commands/demo/api.ts';
 import { readDemoShow } from '../../src/commands/demo/demo-files.ts';
 import { fillDemo } from '../../src/commands/demo/fill-demo.ts';
 import { findDemo } from '../../src/commands/demo/find-demo.ts';
 import { planTour } from '../../src/commands/demo/look-around.ts';
 import { handOutPass } from '../../src/commands/demo/passes.ts';
+import { issueServicePass } from '../../src/commands/service-pass.ts';
 import { addBundledSheets } from '../../src/office/index.ts';
-import { inSqlTransaction } from '../../src/platform/database.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 
 const demo = readDemoShow();
@@ -25,9 +24,7 @@ beforeAll(async () => {
   tested = await buildTestApp();
   await addBundledSheets(tested.parts);
   address = await tested.app.listen({ port: 0, host: '127.0.0.1' });
-  const expiresAt = new Date(Date.now() + 3_600_000);
-  const asked = { role: 'office', showId: null, seatId: null, label: null, expiresAt } as const;
-  servicePass = (await inSqlTransaction(tested.parts.db, (tx) => issueToken(tested.parts, tx, asked))).token;
+  servicePass = await issueServicePass(tested.parts, { label: 'test', hours: 1 });
   showId = await fillDemo({ address, servicePass, say: () => undefined });
   office = await handOutPass(apiAt(address), servicePass, { showId, role: 'office', label: 'test' });
   const { items } = await read<{ items: { id: string; number: number }[] }>(`/shows/${showId}/classes`);
