@@ -7,7 +7,9 @@ export function spokenNames({ ofClass, rulings }: ClassRecords): Names {
   const backNumbers = new Map(ofClass.entries.map(({ id, backNumber }) => [id, String(backNumber)]));
   const judges = new Map(ofClass.seats.map(({ id, seatOrder }) => [id, `judge ${seatOrder}`]));
   const maneuvers = new Map(ofClass.maneuvers.map(({ position, name }) => [position, name]));
-  const decisions = new Map(rulings.map(({ id, decidedBy, why }) => [id, `ruled by ${decidedBy}: ${why}`]));
+  const decisions = new Map(
+    rulings.map(({ id, decidedBy, why }) => [id, `ruled by ${decidedBy}: ${inSentence(why)}`]),
+  );
   return {
     entry: (id) => backNumbers.get(id) ?? 'an entry that left the class',
     judge: (id) => judges.get(id) ?? 'a judge who left the panel',
@@ -18,3 +20,6 @@ export function spokenNames({ ofClass, rulings }: ClassRecords): Names {
     decision: (id) => decisions.get(id) ?? 'as recorded',
   };
 }
+
+/** It becomes the end of a sentence, which brings its own full stop. */
+const inSentence = (why: string) => why.replace(/[.\s]+$/, '');
