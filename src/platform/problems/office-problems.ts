@@ -65,11 +65,6 @@ export const officeProblems = {
     title: 'The placing rule does not fit the class',
     whatToDo: 'Put right what is named under "errors": rule, tie-breaks, sheet and panel must fit together.',
   },
-  panel_empty: {
-    status: 409,
-    title: 'The class has no judge',
-    whatToDo: 'Seat at least one judge on its panel.',
-  },
   panel_locked: {
     status: 409,
     title: 'A card was written, so the panel stays as it is',
@@ -106,16 +101,6 @@ export const officeProblems = {
     status: 409,
     title: 'The class was cancelled or combined into another',
     whatToDo: 'Use the class that it went into.',
-  },
-  class_already_posted: {
-    status: 409,
-    title: 'The class has a posted result',
-    whatToDo: 'Change the records with a reason, then post a correction.',
-  },
-  entry_scratched: {
-    status: 409,
-    title: 'The entry is scratched from the class',
-    whatToDo: 'Take the scratch back first, if it was a mistake.',
   },
   status_change_refused: {
     status: 409,
