@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import Fastify from 'fastify';
 
-const bytes = readFileSync(process.env.BARE_FILE ?? '', 'utf8');
+const bytes = readFileSync(process.env.BARE_FILE ?? '');
 const etag = '"bare"';
 const app = Fastify();
 

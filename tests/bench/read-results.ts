@@ -10,7 +10,7 @@ import type { ScoreSheet } from '../../src/engine/sheets/types.ts';
 import { type Compared, printTable, quantile } from './compare.ts';
 import { type BenchService, freePort, ready, startProcess, stopProcess } from './large-show-service.ts';
 
-const connections = 10;
+const connections = 50;
 const secondsEach = 2;
 const turns = 5;
 
