@@ -66,10 +66,15 @@ const tieBreak = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('share') }),
 ]) satisfies z.ZodType<TieBreak>;
 
-export const placingRule = z.strictObject({
-  merge: mergeRule,
-  ties: z.array(tieBreak).max(20),
-  afterSplit: z.enum(['go-on', 'start-again']),
-  placesGiven: z.int().min(1).max(1_000).nullable(),
-  rulingHolds: z.enum(['any', 'majority', 'all']).nullable(),
-}) satisfies z.ZodType<PlacingRule>;
+export const placingRule = z
+  .strictObject({
+    merge: mergeRule,
+    ties: z.array(tieBreak).max(20),
+    afterSplit: z.enum(['go-on', 'start-again']),
+    placesGiven: z.int().min(1).max(1_000).nullable(),
+    rulingHolds: z.enum(['any', 'majority', 'all']).nullable(),
+  })
+  .meta({
+    id: 'PlacingRule',
+    description: "How the judges' cards become places.",
+  }) satisfies z.ZodType<PlacingRule>;

@@ -40,38 +40,43 @@ const notSeen = z.enum(['absent', 'left-out']);
 const penalties = z.array(penalty).max(200);
 const extras = z.array(extraMark).max(50);
 
-export const scoreSheet = z.discriminatedUnion('kind', [
-  z.strictObject({
-    kind: z.literal('pattern'),
-    ...head,
-    base: decimalText,
-    maneuver: markRange,
-    extras,
-    penalties,
-    notSeen,
-    lowest: decimalText.nullable(),
-    totalRange: z.strictObject({ low: decimalText, high: decimalText }).nullable(),
-  }),
-  z.strictObject({
-    kind: z.literal('percentage'),
-    ...head,
-    maneuver: markRange,
-    collectives: extras,
-    errorsOfCourse: z.strictObject({
-      takes: z.array(decimalText).max(10),
-      from: z.enum(['points', 'percentage']),
-      cumulative: z.boolean(),
+export const scoreSheet = z
+  .discriminatedUnion('kind', [
+    z.strictObject({
+      kind: z.literal('pattern'),
+      ...head,
+      base: decimalText,
+      maneuver: markRange,
+      extras,
+      penalties,
+      notSeen,
+      lowest: decimalText.nullable(),
+      totalRange: z.strictObject({ low: decimalText, high: decimalText }).nullable(),
     }),
-    notSeen,
-    roundJudge: rounding.nullable(),
-  }),
-  z.strictObject({ kind: z.literal('one-mark'), ...head, mark: markRange, penalties }),
-  z.strictObject({ kind: z.literal('places'), ...head, first: z.int().min(1).max(1_000) }),
-  z.strictObject({
-    kind: z.literal('measured'),
-    ...head,
-    unit: z.literal('seconds'),
-    measure: markRange,
-    penalties,
-  }),
-]) satisfies z.ZodType<ScoreSheet>;
+    z.strictObject({
+      kind: z.literal('percentage'),
+      ...head,
+      maneuver: markRange,
+      collectives: extras,
+      errorsOfCourse: z.strictObject({
+        takes: z.array(decimalText).max(10),
+        from: z.enum(['points', 'percentage']),
+        cumulative: z.boolean(),
+      }),
+      notSeen,
+      roundJudge: rounding.nullable(),
+    }),
+    z.strictObject({ kind: z.literal('one-mark'), ...head, mark: markRange, penalties }),
+    z.strictObject({ kind: z.literal('places'), ...head, first: z.int().min(1).max(1_000) }),
+    z.strictObject({
+      kind: z.literal('measured'),
+      ...head,
+      unit: z.literal('seconds'),
+      measure: markRange,
+      penalties,
+    }),
+  ])
+  .meta({
+    id: 'ScoreSheet',
+    description: 'What may be marked, and what it does.',
+  }) satisfies z.ZodType<ScoreSheet>;
