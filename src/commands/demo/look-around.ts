@@ -132,8 +132,8 @@ function stopsOf(places: Places): TourStop[] {
     { what: 'Class 5: a place that is shared', commands: [`${ofClass(5)}/result/entries/106`] },
     waitingTie(places),
     {
-      what: 'Class 6: how close it was, and how far five judges agree (office only)',
-      commands: [by('OFFICE', `${ofClass(6)}/margins`), by('OFFICE', `${ofClass(6)}/agreement`)],
+      what: 'How close class 3 was, and how far the five judges of class 6 agree (office only)',
+      commands: [by('OFFICE', `${ofClass(3)}/margins`), by('OFFICE', `${ofClass(6)}/agreement`)],
     },
     ...underWayStops(places),
     {
