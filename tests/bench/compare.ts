@@ -64,7 +64,7 @@ export function quantile(values: readonly number[], at: number): number {
   return ordered[Math.min(ordered.length - 1, Math.floor(at * ordered.length))] ?? Number.NaN;
 }
 
-const digits = (value: number) => value.toPrecision(3).replace(/e\+?.*/, (power) => power);
+const digits = (value: number) => (value >= 1_000 ? String(Math.round(value)) : value.toPrecision(3));
 
 export function printTable(title: string, how: string, rows: readonly Compared[]): void {
   console.log(`\n${title}\n${how}\n`);
