@@ -6,8 +6,7 @@
  * rider is made as wide as the field allows. (Ten entries, one rider on two of them: she goes first and last.)
  * Source: common practice, no source.
  */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { lot } from '../numbers/lot.ts';
 
 export interface DrawEntry {
   readonly id: string;
@@ -68,7 +67,7 @@ function inLotOrder(seed: string, entries: readonly DrawEntry[]): DrawEntry[] {
   if (new Set(entries.map(({ lotName }) => lotName)).size !== entries.length) {
     throw new RangeError('two entries have the same lot name');
   }
-  const lotOf = (entry: DrawEntry) => bytesToHex(sha256(utf8ToBytes(`${seed}:${entry.lotName}`)));
+  const lotOf = (entry: DrawEntry) => lot(seed, entry.lotName);
   return entries
     .map((entry) => ({ entry, lot: lotOf(entry) }))
     .sort((a, b) => (a.lot < b.lot ? -1 : 1))

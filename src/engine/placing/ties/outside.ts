@@ -5,9 +5,8 @@
  * Source: run-off if all tied agree, otherwise co-champions and an agreed coin (NRHA handbook, Rules for judging
  * B(2), https://docslib.org/doc/501289/r-ules-for-judging, in part from memory).
  */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { exact } from '../../numbers/exact.ts';
+import { lot } from '../../numbers/lot.ts';
 import type { Step } from '../refine.ts';
 import type { EntryId, TieDecision } from '../types.ts';
 import type { TieContext, TieSteps } from './tie-break.ts';
@@ -50,10 +49,7 @@ export const runOff: TieSteps<'run-off'> = ({ decisions }) => [
   },
 ];
 
-/**
- * Lot: the least SHA-256 of seed, line feed, entry comes first. Anyone can repeat it:
- * `printf '%s\n%s' SEED ENTRY | sha256sum`.
- */
+/** By lot: the smallest of the entries' lots comes first (`numbers/lot.ts`). */
 export const draw: TieSteps<'draw'> = (_context, { seed }) => [
   {
     of: 'ties',
@@ -61,7 +57,7 @@ export const draw: TieSteps<'draw'> = (_context, { seed }) => [
       basis: { step: 'draw', seed },
       better: 'lower',
       measure: (entry) => {
-        const text = `0x${bytesToHex(sha256(utf8ToBytes(`${seed}\n${entry}`)))}`;
+        const text = `0x${lot(seed, entry)}`;
         return { value: exact(BigInt(text)), text };
       },
     }),
