@@ -27,8 +27,7 @@ export interface NameSetting {
  * Shows: the full name, "Ada K.", or "No. 214".
  */
 export function publicName(exhibitor: NamedExhibitor, setting: NameSetting): string {
-  const form = exhibitor.publicName ?? (isMinor(exhibitor, setting) ? setting.minorPublicName : 'full');
-  switch (form) {
+  switch (formOf(exhibitor, setting)) {
     case 'full':
       return exhibitor.name;
     case 'first-name-and-initial':
@@ -37,6 +36,14 @@ export function publicName(exhibitor: NamedExhibitor, setting: NameSetting): str
       return `No. ${setting.backNumber}`;
   }
 }
+
+/** At a home show the horse gives its rider away: who goes by back number alone goes without its name. */
+export function showsHorse(exhibitor: NamedExhibitor, setting: NameSetting): boolean {
+  return formOf(exhibitor, setting) !== 'back-number';
+}
+
+const formOf = (exhibitor: NamedExhibitor, setting: NameSetting): PublicNameForm =>
+  exhibitor.publicName ?? (isMinor(exhibitor, setting) ? setting.minorPublicName : 'full');
 
 function isMinor({ bornOn }: NamedExhibitor, { firstDay, youthClass }: NameSetting): boolean {
   if (bornOn === null) return youthClass;

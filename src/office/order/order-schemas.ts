@@ -58,7 +58,7 @@ export const orderOfGoBody = z.strictObject({
       goPosition: z.int().nullable(),
       backNumber: z.int(),
       exhibitor: z.string().describe('In its public form.'),
-      horse: z.string(),
+      horse: z.string().nullable().describe('null: the exhibitor goes by back number alone.'),
       status: z.enum(classEntryStatuses),
     }),
   ),

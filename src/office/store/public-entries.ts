@@ -1,6 +1,6 @@
 /** Who is in a class, as everyone may see it: the names in their public form. */
 import type { Transaction } from '../../platform/database.ts';
-import { type NamedExhibitor, publicName } from '../public-name.ts';
+import { type NamedExhibitor, publicName, showsHorse } from '../public-name.ts';
 import { dayText } from '../show-time.ts';
 import { publicNameFormOf } from '../shows/show-schemas.ts';
 import type { ClassEntryStatus } from './load-class.ts';
@@ -11,7 +11,8 @@ export interface PublicEntry {
   readonly backNumber: number;
   /** In its public form. */
   readonly exhibitor: string;
-  readonly horse: string;
+  /** `null`: not public either. */
+  readonly horse: string | null;
   readonly status: ClassEntryStatus;
 }
 
@@ -36,10 +37,11 @@ export async function publicEntries(
       firstDay: dayText(show.firstDay),
       youthClass: showClass.youth,
     };
+    const exhibitor = namedOf(entry.exhibitor);
     return {
       ...{ classEntryId: id, goPosition, backNumber: entry.backNumber },
-      exhibitor: publicName(namedOf(entry.exhibitor), setting),
-      horse: entry.horse.name,
+      exhibitor: publicName(exhibitor, setting),
+      horse: showsHorse(exhibitor, setting) ? entry.horse.name : null,
       status: status as ClassEntryStatus,
     };
   });
