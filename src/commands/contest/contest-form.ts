@@ -78,10 +78,17 @@ const go = z.strictObject({
   ),
 });
 
+/** A card may tell more of itself (who the judge was, where she sat); only a referee's seat changes anything. */
 const card = z
-  .strictObject({
-    judge: z.string().trim().min(1),
-    seat: z.enum(['judge', 'referee']).optional(),
+  .looseObject({
+    judge: z
+      .union([z.string(), z.number()], { error: 'a judge needs a name' })
+      .transform(String)
+      .pipe(z.string().trim().min(1, { error: 'a judge needs a name' })),
+    seat: z
+      .string()
+      .transform((seat) => (seat.trim().toLowerCase() === 'referee' ? 'referee' : 'judge'))
+      .optional(),
     weight: positive.default('1'),
     ranking: z.array(z.union([entry, z.array(entry).min(1)])).optional(),
     places: z.record(z.string(), positive).optional(),
