@@ -230,6 +230,13 @@ describe('contests of every form', () => {
   ])('%s', (_, contest, expected) => expect(places(contest)).toEqual(expected));
 });
 
+test('a card may tell more of itself than the form asks for, and that changes nothing', () => {
+  const [first, ...others] = scores({ A: 70, B: 71 }, { A: 72, B: 70 });
+  const plain = { placing: { method: 'total' }, cards: [first, ...others] };
+  const told = { ...plain, cards: [{ ...first, seat: 'C', country: 'here' }, ...others] };
+  expect(printed(told)).toEqual(printed(plain));
+});
+
 const sheetCard = (go: unknown) => ({ placing: { method: 'total' }, cards: sheets({ A: go }) });
 const good = { placing: { method: 'total' }, cards: scores({ A: '70' }) };
 
@@ -244,8 +251,8 @@ const faults: [string, unknown, string][] = [
   ['a number instead of a contest', 7, 'contest'],
   ['an unknown option', { placing: { method: 'total', fairness: true }, cards: good.cards }, 'placing'],
   [
-    'an unknown part of a card',
-    { placing: good.placing, cards: [{ judge: 'x', scores: { A: 1 }, mood: 'good' }] },
+    'a misspelled statement of a card',
+    { placing: good.placing, cards: [{ judge: 'x', score: { A: 1 } }] },
     'cards[0]',
   ],
   ['a card that states nothing', { placing: good.placing, cards: [{ judge: 'x' }] }, 'cards[0]'],
