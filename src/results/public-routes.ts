@@ -35,7 +35,11 @@ export function publicRoutes(app: App, parts: AppParts): void {
         tags,
         summary: 'The posted result, with the reasons',
         params: classParams,
-        response: { 200: resultAnswer, 304: z.null(), ...refusals('not_found', 'class_not_posted') },
+        response: {
+          200: resultAnswer,
+          304: z.null().describe('The reader has it already (If-None-Match).'),
+          ...refusals('not_found', 'class_not_posted'),
+        },
       },
     },
     async (request, reply) => {

@@ -7,6 +7,8 @@ const instant = z.iso.datetime({ offset: true });
 const number = z
   .string()
   .describe('An exact number as text: "214.5", or a fraction "214/3" where it never ends.');
+/** Class numbers, back numbers, places, versions: they count from 1. */
+const ordinal = z.int().min(1).max(1_000_000);
 const words = z.string().trim().min(1).max(1000);
 
 export const classParams = z.strictObject({ classId: id });
@@ -53,7 +55,7 @@ export const postingRequest = z
 export const postingSummary = z.object({
   id,
   classId: id,
-  version: z.int(),
+  version: ordinal,
   state: z.enum(['provisional', 'official', 'corrected']),
   reason: z.string().nullable(),
   postedAt: instant,
@@ -63,10 +65,10 @@ export const postingSummary = z.object({
 
 const placedLine = z.object({
   classEntryId: id,
-  backNumber: z.int(),
+  backNumber: ordinal,
   name: z.string().describe('As far as it is public.'),
   horse: z.string().nullable(),
-  place: z.int(),
+  place: ordinal,
   tied: z.boolean(),
   total: number.nullable(),
   because: z.array(z.string()).describe('Why it stands there, in sentences.'),
@@ -74,20 +76,20 @@ const placedLine = z.object({
 
 const unplacedLine = z.object({
   classEntryId: id,
-  backNumber: z.int(),
+  backNumber: ordinal,
   name: z.string(),
   horse: z.string().nullable(),
   why: z.string(),
 });
 
 const absentLine = z.object({
-  backNumber: z.int(),
+  backNumber: ordinal,
   name: z.string(),
   horse: z.string().nullable(),
   status: z.string(),
 });
 
-const judgeSeat = z.object({ seatId: id, seatOrder: z.int(), name: z.string() });
+const judgeSeat = z.object({ seatId: id, seatOrder: ordinal, name: z.string() });
 
 const oneResult = z.object({
   judge: judgeSeat.nullable().describe('null: the judges are merged.'),
@@ -96,7 +98,7 @@ const oneResult = z.object({
 });
 
 const cardGo = z.object({
-  backNumber: z.int(),
+  backNumber: ordinal,
   place: z
     .string()
     .nullable()
@@ -108,16 +110,16 @@ const cardGo = z.object({
 
 const publishedCard = z.object({
   seatId: id,
-  seatOrder: z.int(),
+  seatOrder: ordinal,
   judge: z.string(),
-  revision: z.int(),
+  revision: ordinal,
   goes: z.array(cardGo),
 });
 
 const classHead = z.object({
   id,
   showId: id,
-  number: z.int(),
+  number: ordinal,
   name: z.string(),
   discipline: z.string(),
   division: z.string().nullable(),
@@ -137,9 +139,9 @@ export const resultAnswer = z
 
 export const openTieAnswer = z.object({
   judge: id.nullable(),
-  place: z.int(),
+  place: ordinal,
   classEntryIds: z.array(id),
-  backNumbers: z.array(z.int()),
+  backNumbers: z.array(ordinal),
   waitsFor: z.enum(['run-off', 'chain-ended']),
   sentence: z.string(),
   mayBeRuled: z.array(z.enum(rulingKinds)),
@@ -152,7 +154,7 @@ export const tabulationAnswer = z
     cardsMissing: z.array(
       z.object({
         seatId: id,
-        seatOrder: z.int(),
+        seatOrder: ordinal,
         judge: z.string(),
         why: z.enum(['not-signed', 'to-be-amended']),
       }),
@@ -162,7 +164,7 @@ export const tabulationAnswer = z
     didNotGo: z.array(absentLine),
     openTies: z.array(openTieAnswer),
     ownTies: z
-      .array(z.object({ seatId: id, judge: z.string(), backNumbers: z.array(z.int()) }))
+      .array(z.object({ seatId: id, judge: z.string(), backNumbers: z.array(ordinal) }))
       .describe("Ties on one judge's own card: they are hers to break."),
     changedSincePosting: z.boolean(),
     body: z.unknown().describe('What would be posted: typed reasons and all.'),
@@ -178,13 +180,13 @@ export const entryAnswer = z
   .object({
     class: classHead,
     posting: postingSummary,
-    backNumber: z.int(),
+    backNumber: ordinal,
     name: z.string(),
     horse: z.string().nullable(),
     results: z.array(
       z.object({
         judge: judgeSeat.nullable(),
-        place: z.int().nullable(),
+        place: ordinal.nullable(),
         of: z.int(),
         tied: z.boolean(),
         total: number.nullable(),
@@ -214,9 +216,9 @@ export const marginsAnswer = z
     margins: z.array(
       z.object({
         judge: judgeSeat.nullable().describe('null: the judges are merged.'),
-        place: z.int(),
-        ahead: z.int().describe('Back number.'),
-        behind: z.int().describe('Back number.'),
+        place: ordinal,
+        ahead: ordinal.describe('Back number.'),
+        behind: ordinal.describe('Back number.'),
         change: z.unknown(),
         sentence: z.string(),
       }),
@@ -234,7 +236,7 @@ export const boardAnswer = z.object({
   classes: z.array(
     z.object({
       id,
-      number: z.int(),
+      number: ordinal,
       name: z.string(),
       ring: z.string().nullable(),
       scheduledAt: instant.nullable(),
@@ -277,7 +279,7 @@ export const combinationQuery = z.strictObject({
 
 export const combinationAnswer = z
   .object({
-    phases: z.array(z.object({ classId: id, number: z.int(), name: z.string(), weight: number })),
+    phases: z.array(z.object({ classId: id, number: ordinal, name: z.string(), weight: number })),
     placings: z.array(placedLine.omit({ classEntryId: true })),
     unplaced: z.array(unplacedLine.omit({ classEntryId: true })),
   })
