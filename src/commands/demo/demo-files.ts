@@ -73,11 +73,13 @@ const demoClass = z.strictObject({
   state: z.enum([
     'setting-up',
     'drawn',
+    'called',
     'under-way',
     'cards-in',
     'provisional',
     'official',
     'corrected',
+    'cancelled',
     'combined',
   ]),
   tales: z.array(tale),

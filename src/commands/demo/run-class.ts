@@ -17,7 +17,7 @@ export interface ClassToRun {
 export async function runClass(given: ClassToRun): Promise<void> {
   const { ground, demoClass, ready } = given;
   const { state } = demoClass;
-  if (state === 'setting-up' || state === 'drawn' || state === 'combined') return;
+  if (neverJudged.has(state)) return;
   const cards = await cardsOf(given);
   if (state === 'under-way') return markSome(given, cards);
   const signed = await signAll(given, cards);
@@ -32,6 +32,14 @@ export async function runClass(given: ClassToRun): Promise<void> {
     await postClass(office, { classId: ready.id, state: 'corrected', reason: `Judge ${judge}: ${reason}` });
   }
 }
+
+const neverJudged: ReadonlySet<DemoClass['state']> = new Set([
+  'setting-up',
+  'drawn',
+  'called',
+  'cancelled',
+  'combined',
+]);
 
 async function cardsOf({ ground, demo, demoClass }: ClassToRun): Promise<WrittenCard[]> {
   const { body: definition } = await ground.api.ask<{

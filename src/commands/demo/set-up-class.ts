@@ -45,19 +45,22 @@ export async function setUpClass(ground: ShowGround, demoClass: DemoClass): Prom
   for (const { entry, reason } of talesOf(demoClass, 'scratched')) {
     await setStatus(office, classEntries.get(entry), { status: 'scratched', reason });
   }
-  if (demoClass.state === 'setting-up' || demoClass.state === 'combined')
-    return { id: classId, classEntries, seats };
+  const ready = { id: classId, classEntries, seats };
+  if (demoClass.state === 'cancelled') await office.ask('POST', '/cancellation');
+  if (neverDrawn.has(demoClass.state)) return ready;
   await office.ask('POST', '/order-of-go/draws', { body: {} });
   for (const { entry, reason } of talesOf(demoClass, 'late-add')) {
     classEntries.set(entry, await enter(office, { entryId: ground.entries.get(entry), reason }));
   }
-  if (demoClass.state === 'drawn') return { id: classId, classEntries, seats };
+  if (demoClass.state === 'drawn') return ready;
   await office.ask('POST', '/calls');
   for (const { entry, reason } of talesOf(demoClass, 'no-show')) {
     await setStatus(office, classEntries.get(entry), { status: 'no-show', reason });
   }
-  return { id: classId, classEntries, seats };
+  return ready;
 }
+
+const neverDrawn: ReadonlySet<DemoClass['state']> = new Set(['setting-up', 'cancelled', 'combined']);
 
 function newClass({ rings, patterns }: ShowGround, demoClass: DemoClass): Record<string, unknown> {
   const { number, name, discipline, division, youth, sheet, pattern, placingRule, ring, at } = demoClass;
