@@ -2,7 +2,7 @@ import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
-import { goersOf, isDrawn, setOrder } from '../order/set-order.ts';
+import { isDrawn, settleOrder } from '../order/set-order.ts';
 import { lockOpenClass, mustHaveNoSignedCard } from '../store/locks.ts';
 import { type ClassEntryBody, classEntryOf, withEntry } from './class-entry-schemas.ts';
 
@@ -38,19 +38,7 @@ export async function addClassEntry(parts: AppParts, tx: Transaction, asked: Ask
     statusReason: reason,
   };
   const { id } = await tx.prisma.classEntry.create({ data: { ...data, id: parts.ids.next() } });
-  if (late) {
-    const goers = await goersOf(tx, classId);
-    const order = goers.map((goer) => goer.id);
-    await setOrder(parts, tx, {
-      showClass,
-      goers,
-      order,
-      kind: 'late-add',
-      seed: null,
-      enoughGap: null,
-      reason,
-    });
-  }
+  if (late) await settleOrder(parts, tx, { showClass, kind: 'late-add', reason });
   const row = await tx.prisma.classEntry.findUniqueOrThrow({ where: { id }, include: withEntry });
   const { backNumber } = row.entry;
   await appendLine(tx, {

@@ -2,7 +2,7 @@ import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
-import { goersOf, isDrawn, setOrder } from '../order/set-order.ts';
+import { isDrawn, settleOrder } from '../order/set-order.ts';
 import { lockOpenClass } from '../store/locks.ts';
 import {
   type ClassEntryBody,
@@ -58,17 +58,7 @@ export async function changeStatus(parts: AppParts, tx: Transaction, asked: Aske
   if (status !== 'entered' || row.goPosition !== null || !(await isDrawn(tx, classId)))
     return classEntryOf(changed);
   // It was scratched when the order was drawn, and is back: it goes last, like a late add.
-  const goers = await goersOf(tx, classId);
-  const order = goers.map(({ id }) => id);
-  await setOrder(parts, tx, {
-    showClass,
-    goers,
-    order,
-    kind: 'late-add',
-    seed: null,
-    enoughGap: null,
-    reason,
-  });
+  await settleOrder(parts, tx, { showClass, kind: 'late-add', reason });
   return classEntryOf(
     await tx.prisma.classEntry.findUniqueOrThrow({ where: { id: classEntryId }, include: withEntry }),
   );

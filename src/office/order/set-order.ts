@@ -72,6 +72,18 @@ export async function setOrder(parts: AppParts, tx: Transaction, asked: NewOrder
   return draw;
 }
 
+/** Closes the gaps that leavers left in an order of go, and puts joiners last; nothing where none was drawn. */
+export async function settleOrder(
+  parts: AppParts,
+  tx: Transaction,
+  { showClass, kind, reason }: Pick<NewOrder, 'showClass' | 'kind' | 'reason'>,
+): Promise<void> {
+  if (!(await isDrawn(tx, showClass.id))) return;
+  const goers = await goersOf(tx, showClass.id);
+  const order = goers.map(({ id }) => id);
+  await setOrder(parts, tx, { showClass, goers, order, kind, reason, seed: null, enoughGap: null });
+}
+
 /** Was an order of go ever drawn or set? */
 export async function isDrawn(tx: Transaction, classId: string): Promise<boolean> {
   return (await tx.prisma.orderDraw.count({ where: { classId } })) > 0;

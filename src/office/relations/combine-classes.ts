@@ -2,8 +2,9 @@ import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
+import { settleOrder } from '../order/set-order.ts';
 import { lockOpenClass, lockShow, mustHaveNoCard, mustHaveNoSignedCard } from '../store/locks.ts';
-import { moveEntries, settleOrder } from './move-entries.ts';
+import { moveEntries } from './move-entries.ts';
 import { type NewCombination, type RelationBody, relationOf } from './relation-schemas.ts';
 
 interface Asked extends NewCombination {
@@ -39,7 +40,7 @@ export async function combineClasses(
     });
     await appendLine(tx, { showId, type: 'class.combined', body: { classId: id, intoClassId: classId }, at });
   }
-  await settleOrder(parts, tx, { showClass: to, reason });
+  await settleOrder(parts, tx, { showClass: to, kind: 'by-hand', reason });
   return relations.map(relationOf);
 }
 

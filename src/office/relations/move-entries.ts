@@ -1,7 +1,6 @@
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
 import type { ClassEntry, ClassRelation, ShowClass } from '../../platform/generated/prisma/client.ts';
-import { goersOf, isDrawn, setOrder } from '../order/set-order.ts';
 
 export interface Move {
   readonly kind: 'split' | 'combined';
@@ -43,25 +42,5 @@ export async function moveEntries(parts: AppParts, tx: Transaction, move: Move):
       toClassId: to.id,
       classEntryIds: ids,
     },
-  });
-}
-
-/** Closes the gaps that leavers left in an order of go, and puts joiners last. */
-export async function settleOrder(
-  parts: AppParts,
-  tx: Transaction,
-  { showClass, reason }: { showClass: ShowClass; reason: string },
-): Promise<void> {
-  if (!(await isDrawn(tx, showClass.id))) return;
-  const goers = await goersOf(tx, showClass.id);
-  const order = goers.map(({ id }) => id);
-  await setOrder(parts, tx, {
-    showClass,
-    goers,
-    order,
-    reason,
-    kind: 'by-hand',
-    seed: null,
-    enoughGap: null,
   });
 }

@@ -6,8 +6,9 @@ import type { ClassEntry, Prisma, ShowClass } from '../../platform/generated/pri
 import { type FieldFault, problem } from '../../platform/problems/index.ts';
 import { ruleOf } from '../classes/class-of.ts';
 import { mustBeFreeNumber } from '../classes/references.ts';
+import { settleOrder } from '../order/set-order.ts';
 import { lockOpenClass, lockShow, mustHaveNoSignedCard } from '../store/locks.ts';
-import { moveEntries, settleOrder } from './move-entries.ts';
+import { moveEntries } from './move-entries.ts';
 import { type NewSplit, type RelationBody, relationOf } from './relation-schemas.ts';
 
 interface Asked extends NewSplit {
@@ -33,7 +34,7 @@ export async function splitClass(parts: AppParts, tx: Transaction, asked: Asked)
     const moving = rows.filter(({ id }) => part.classEntryIds.includes(id));
     relations.push(await moveEntries(parts, tx, { kind: 'split', from, to, rows: moving, reason }));
   }
-  await settleOrder(parts, tx, { showClass: from, reason });
+  await settleOrder(parts, tx, { showClass: from, kind: 'by-hand', reason });
   const intoClassIds = relations.map(({ toClassId }) => toClassId);
   await appendLine(tx, {
     showId,
