@@ -1,6 +1,7 @@
 /** A card as the verbs work on it: loaded, or loaded and locked, with the right to touch it checked. */
 import { type Actor, mustHoldSeat, reachesShow } from '../access/index.ts';
-import type { MergeMethod, PlacingRule } from '../engine/placing/types.ts';
+import { mergesPlaces } from '../engine/placing/merges/reads.ts';
+import type { PlacingRule } from '../engine/placing/types.ts';
 import type { Go, ScoreSheet, SheetManeuver } from '../engine/sheets/types.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
@@ -45,27 +46,15 @@ export interface Draft<Content> {
 }
 export type DraftGo = Draft<Go> & { readonly classEntryId: string };
 
-/** Scratched, moved, excused and no-show entries have no go. */
-export const isGoing = ({ status }: EntryRecord): boolean => status === 'entered' || status === 'checked-in';
-
 /** A go that says nothing yet, or nothing any more. */
 export const isBlank = (go: Go): boolean => Object.keys(go).length === 0;
-
-/** Methods that compare the places on the cards: a tie on a card is for its judge to break. */
-const placeMethods: readonly MergeMethod[] = [
-  'rank-sum',
-  'place-points',
-  'majority',
-  'two-judges-and-referee',
-  'pairwise',
-];
 
 /**
  * May the card be signed with open ties on it? Not where the class merges by place, or where the card is a
  * ranking; where scores are added they do no harm to others, and are only flagged.
  */
 export const mustBreakTies = ({ sheet, placingRule }: CardRecord): boolean =>
-  sheet.kind === 'places' || placeMethods.includes(placingRule.merge.method);
+  sheet.kind === 'places' || mergesPlaces(placingRule.merge);
 
 /** The card for someone who may see it. Throws not_found, other_show, other_seat, card_hidden. */
 export async function cardForReading(tx: SqlTransaction, cardId: string, actor: Actor): Promise<CardRecord> {

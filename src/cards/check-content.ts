@@ -1,8 +1,10 @@
 /** May this card be signed? The engine says; here it becomes a refusal that names everything at once. */
+
 import type { CardContent, CardFault } from '../engine/sheets/card-types.ts';
 import { checkCard } from '../engine/sheets/check-card.ts';
+import { isGoing } from '../office/index.ts';
 import { type ProblemCode, problem } from '../platform/problems/index.ts';
-import { type CardRecord, type EntryRecord, isGoing, mustBreakTies } from './card-record.ts';
+import { type CardRecord, type EntryRecord, mustBreakTies } from './card-record.ts';
 import { cardFaultFields, isStillMissing, namesOnCard } from './fault-words.ts';
 import { sortedTies } from './open-ties.ts';
 
@@ -40,7 +42,7 @@ export const cardCheck = (card: CardRecord, entries: readonly EntryRecord[], con
   checkCard({
     sheet: card.sheet,
     maneuvers: card.maneuvers,
-    entries: entries.map((entry) => ({ id: entry.id, going: isGoing(entry) })),
+    entries: entries.map((entry) => ({ id: entry.id, going: isGoing(entry.status) })),
     content,
   });
 

@@ -1,10 +1,12 @@
 /** How far the cards of a class are: what the office chases and the gate waits for. Counts only, never a mark. */
+
 import { z } from 'zod';
 import { type Actor, reachesShow } from '../access/index.ts';
 import type { SheetKind } from '../engine/sheets/types.ts';
+import { isGoing } from '../office/index.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
-import { type EntryRecord, entriesOf, isGoing } from './card-record.ts';
+import { type EntryRecord, entriesOf } from './card-record.ts';
 import * as statements from './card-statements.ts';
 
 const signedProgressSchema = z.strictObject({
@@ -64,7 +66,12 @@ export async function classProgress(
   const rows = await tx.sql.rows<ProgressRow>(statements.readProgress, [classId]);
   const entries = await entriesOf(tx, { classId });
   const own = 'seatId' in actor ? rows.filter(({ seatId }) => seatId === actor.seatId) : rows;
-  return own.map((row) => seatProgress(row, entries.filter(isGoing)));
+  return own.map((row) =>
+    seatProgress(
+      row,
+      entries.filter(({ status }) => isGoing(status)),
+    ),
+  );
 }
 
 function seatProgress(row: ProgressRow, going: readonly EntryRecord[]): SeatProgress {

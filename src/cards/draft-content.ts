@@ -1,16 +1,11 @@
 /** The card as it is put together from what was saved go by go, and how it differs from what a phone sends whole. */
+
 import type { CardContent } from '../engine/sheets/card-types.ts';
 import { scoreGo } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
+import { isGoing } from '../office/index.ts';
 import { sameContent } from '../platform/canonical-json.ts';
-import {
-  type CardRecord,
-  type Draft,
-  type DraftGo,
-  type EntryRecord,
-  isBlank,
-  isGoing,
-} from './card-record.ts';
+import { type CardRecord, type Draft, type DraftGo, type EntryRecord, isBlank } from './card-record.ts';
 import type { CardOrder } from './card-schemas.ts';
 
 export interface DraftParts {
@@ -21,7 +16,7 @@ export interface DraftParts {
 
 /** A go that was written before its entry was scratched stays in the drafts and off the card. */
 export function contentFromDrafts({ entries, goes, order }: DraftParts): CardContent {
-  const going = new Set(entries.filter(isGoing).map(({ id }) => id));
+  const going = new Set(entries.filter(({ status }) => isGoing(status)).map(({ id }) => id));
   const written = goes.filter(({ classEntryId, content }) => going.has(classEntryId) && !isBlank(content));
   return {
     goes: Object.fromEntries(written.map(({ classEntryId, content }) => [classEntryId, content])),

@@ -1,7 +1,9 @@
 /** One go is saved as far as it is written, by the judge or her scribe; either may overtake the other. */
+
 import type { Actor } from '../access/index.ts';
 import { draftFaults } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
+import { isGoing } from '../office/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import { sameContent } from '../platform/canonical-json.ts';
 import type { SqlTransaction } from '../platform/database.ts';
@@ -13,7 +15,6 @@ import {
   type DraftGo,
   type EntryRecord,
   isBlank,
-  isGoing,
   mustBeUnsigned,
 } from './card-record.ts';
 import * as statements from './card-statements.ts';
@@ -80,7 +81,7 @@ async function goForWriting(tx: SqlTransaction, { cardId, classEntryId, actor }:
   mustBeUnsigned(card);
   const entry = await tx.sql.row<EntryRecord>(statements.readEntry, [card.classId, classEntryId]);
   if (entry === undefined) throw problem('go_not_in_class');
-  if (!isGoing(entry)) {
+  if (!isGoing(entry.status)) {
     throw problem('entry_not_going', { detail: `Back number ${entry.backNumber} is ${entry.status}.` });
   }
   const stored = await tx.sql.row<DraftGo>(statements.readDraftGo, [card.id, entry.id]);

@@ -1,5 +1,7 @@
 /** A contest's cards and options as the engine takes them. */
+
 import { exact } from '../../engine/numbers/exact.ts';
+import { readsOffCard } from '../../engine/placing/merges/reads.ts';
 import {
   cardFromGoes,
   cardFromPlaces,
@@ -80,13 +82,12 @@ function checkJudges({ cards, placing }: Contest): void {
   }
 }
 
-const addsScores = ['total', 'mean'];
 const discards = ['total', 'mean', 'rank-sum', 'place-points'];
 
 function checkMethod({ placing, cards }: Contest): void {
   const { method } = placing;
   const unscored = cards.findIndex((card) => card.scores === undefined && card.sheets === undefined);
-  if (addsScores.includes(method) && unscored >= 0) {
+  if (readsOffCard(method) === 'scores' && unscored >= 0) {
     throw new ContestFault(`cards[${unscored}]`, `${method} adds scores; this card needs scores or sheets`);
   }
   if (placing.discard !== 'none' && !discards.includes(method)) {

@@ -8,6 +8,7 @@
  * `movesOf`). The parts of a score that tie-breaks look at stay as they are: it is not said which mark it was.
  */
 import type { Decimal } from '../numbers/exact.ts';
+import { addsScores } from '../placing/merges/reads.ts';
 import { placeClass } from '../placing/place-class.ts';
 import type { EntryId, JudgeId, Placed, Placing, PlacingInput } from '../placing/types.ts';
 import { marginByPlaces } from './margin-by-places.ts';
@@ -74,9 +75,8 @@ export function margins(input: PlacingInput, setting: MarginSetting = usualMargi
 
 function smallestChange(pair: Pair, setting: MarginSetting): MarginChange {
   const { merge } = pair.input.rule;
-  const addsScores = merge.method === 'total' || merge.method === 'mean';
   const ownScores = merge.method === 'separate' && hasScores(pair);
-  return addsScores || ownScores ? marginByPoints(pair, setting) : marginByPlaces(pair);
+  return addsScores(merge) || ownScores ? marginByPoints(pair, setting) : marginByPlaces(pair);
 }
 
 const hasScores = ({ input, ahead, behind }: Pair) =>

@@ -1,6 +1,7 @@
 /** Does a rule fit the sheet and the panel of a class? Asked when a class is set up and before it is placed. */
 import { parseDecimal } from '../numbers/exact.ts';
 import type { ScoreSheet } from '../sheets/types.ts';
+import { addsScores } from './merges/reads.ts';
 import type { JudgeId, MergeRule, PlacingRule, TieBreak } from './types.ts';
 
 /** What does not fit, where (JSON pointer into the rule), and what would. */
@@ -44,7 +45,7 @@ export function checkRule(rule: PlacingRule, setting: RuleSetting): RuleFault[] 
 function mergeFaults(merge: MergeRule, { sheet, seats }: RuleSetting): RuleFault[] {
   const faults: RuleFault[] = [];
   const fault = (code: RuleFault['code'], at: string) => faults.push({ code, at: `/merge/${at}` });
-  if (merge.method === 'total' || merge.method === 'mean') {
+  if (addsScores(merge)) {
     if (sheet.kind === 'places') fault('needs_scores', 'method');
     if (sheet.kind === 'measured' && merge.noScore === 'zero') fault('missing_time_is_no_zero', 'noScore');
   }

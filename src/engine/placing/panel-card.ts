@@ -1,5 +1,5 @@
 /** Cards as a merge sees them: made of a ranking, of places, or of scores; and what places on them count as. */
-import { type Exact, exact, zero } from '../numbers/exact.ts';
+import { type Exact, exact, sum } from '../numbers/exact.ts';
 import type { CheckedCard } from '../sheets/card-types.ts';
 import type { JudgeScore, RulingCode } from '../sheets/types.ts';
 import type { CardLine, CardTies, EntryId, JudgeId, LineParts, PanelCard, Unlisted } from './types.ts';
@@ -26,20 +26,23 @@ export interface ScoredLine {
   readonly flags?: CardLine['flags'];
 }
 
+/** A line that says where the entry stands and nothing more. */
+const placedLine = (place: Exact, holders: number): CardLine => ({
+  tier: 'kept-pattern',
+  place,
+  holders,
+  score: undefined,
+  parts: undefined,
+  flags: [],
+});
+
 /** A ranking, best first; an inner list is tied: (a), (b, c), (d) are places 1, 2, 2, 4. */
 export function cardFromRanking(from: CardHead, ranking: readonly (readonly EntryId[])[]): PanelCard {
   const lines = new Map<EntryId, CardLine>();
   for (const group of ranking) {
     const place = exact(lines.size + 1);
     for (const entry of group) {
-      lines.set(entry, {
-        tier: 'kept-pattern',
-        place,
-        holders: group.length,
-        score: undefined,
-        parts: undefined,
-        flags: [],
-      });
+      lines.set(entry, placedLine(place, group.length));
     }
   }
   return { ...head(from), better: 'higher', lines };
@@ -53,14 +56,7 @@ export function cardFromPlaces(from: CardHead, places: ReadonlyMap<EntryId, Exac
   const lines = new Map<EntryId, CardLine>();
   for (const [entry, place] of places) {
     const tied = holders.get(place.toFraction()) ?? 1;
-    lines.set(entry, {
-      tier: 'kept-pattern',
-      place,
-      holders: tied,
-      score: undefined,
-      parts: undefined,
-      flags: [],
-    });
+    lines.set(entry, placedLine(place, tied));
   }
   return { ...head(from), better: 'higher', lines };
 }
@@ -145,8 +141,8 @@ function lineParts({ parts }: JudgeScore): LineParts {
     maneuvers: new Map(
       parts.maneuvers.flatMap(({ position, mark }) => (mark === undefined ? [] : [[position, mark]])),
     ),
-    form: form.length === 0 ? undefined : form.reduce((total, counts) => total.add(counts), zero),
-    penaltyPoints: parts.penalties.reduce((total, { points }) => total.add(points), zero),
+    form: form.length === 0 ? undefined : sum(form),
+    penaltyPoints: sum(parts.penalties.map(({ points }) => points)),
     penaltyCount: parts.penalties.length,
   };
 }

@@ -123,6 +123,11 @@ export function splitByValue(
   return splits === 'all' || rest.length === 0 ? [best, ...rest] : [best, rest.flat()];
 }
 
+/** Do all have the same value, or all none? Then there is nothing to split by. */
+export function allEqual(values: readonly (Exact | undefined)[]): boolean {
+  return values.every((value) => sameValue(value, values[0]));
+}
+
 function sameValue(a: Exact | undefined, b: Exact | undefined): boolean {
   return a === undefined || b === undefined ? a === b : a.equals(b);
 }

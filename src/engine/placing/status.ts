@@ -1,9 +1,10 @@
 /** Status before score: who kept the pattern, who is placed below all who did, who may not be placed. */
 import { exact } from '../numbers/exact.ts';
 import { type Tier, tiers } from '../sheets/types.ts';
+import { addsScores } from './merges/reads.ts';
 import { judgesWithoutScore } from './merges/scores.ts';
 import type { Step } from './refine.ts';
-import type { EntryId, MergeMethod, PanelCard, PlacingInput, Unplaced } from './types.ts';
+import type { EntryId, PanelCard, PlacingInput, Unplaced } from './types.ts';
 
 export interface Standing {
   readonly placeable: readonly EntryId[];
@@ -12,11 +13,8 @@ export interface Standing {
   readonly step: Step;
 }
 
-/** Methods that add scores need one from every judge; the others read each card by itself. */
-const addsScores = (method: MergeMethod) => method === 'total' || method === 'mean';
-
 export function standing({ entries, cards, rule }: PlacingInput): Standing {
-  const holds = rule.rulingHolds ?? (addsScores(rule.merge.method) ? 'any' : 'all');
+  const holds = rule.rulingHolds ?? (addsScores(rule.merge) ? 'any' : 'all');
   const needed = { any: 1, majority: Math.floor(cards.length / 2) + 1, all: cards.length }[holds];
   const unplaced: Unplaced[] = [];
   const placeable: EntryId[] = [];
@@ -61,7 +59,7 @@ function whyUnplaced(
     rule.merge.method === 'two-judges-and-referee' ? cards.filter(({ seat }) => seat === 'judge') : cards;
   if (!placing.some(({ lines }) => lines.has(entry))) return out.length > 0 ? ruled : { code: 'on-no-card' };
   const { merge } = rule;
-  if ((merge.method === 'total' || merge.method === 'mean') && merge.noScore === 'not-placed') {
+  if (addsScores(merge) && merge.noScore === 'not-placed') {
     const without = judgesWithoutScore(cards, entry);
     if (without.length > 0) return { code: 'no-score', judges: without.map(({ judge }) => judge) };
   }

@@ -12,7 +12,7 @@
  */
 import { type Exact, exact, sum } from '../../numbers/exact.ts';
 import { recordText } from '../../numbers/number-text.ts';
-import type { Measure, Step } from '../refine.ts';
+import { allEqual, type Measure, type Step } from '../refine.ts';
 import type { EntryId, ReasonPart } from '../types.ts';
 import { type Contribution, reasonParts, totalOf } from './contributions.ts';
 import { type Merge, once, type Panel, type RuleOf } from './merge.ts';
@@ -118,21 +118,17 @@ function nextPlaces(
       if (start === undefined) return undefined;
       for (const column of laterColumns(group.map(given), start)) {
         const at = new Map(group.map((entry) => [entry, atOrBetter(given(entry), column)]));
-        for (const compares of ['judges', 'total'] as const) {
-          const values = group.map((entry) =>
-            compares === 'judges' ? exact(at.get(entry)?.size ?? 0) : at.get(entry)?.total,
-          );
-          if (
-            values.every((value) => value === values[0] || (value !== undefined && values[0]?.equals(value)))
-          )
-            continue;
-          const found = new Map(group.map((entry, index) => [entry, values[index]]));
-          return {
-            basis: { step: 'next-places', column, compares },
-            better: compares === 'judges' ? 'higher' : 'lower',
-            measure: (entry) => ({ value: found.get(entry), parts: at.get(entry)?.parts ?? [] }),
-          };
-        }
+        const values = {
+          judges: (entry: EntryId) => exact(at.get(entry)?.size ?? 0),
+          total: (entry: EntryId) => at.get(entry)?.total,
+        };
+        const compares = (['judges', 'total'] as const).find((by) => !allEqual(group.map(values[by])));
+        if (compares === undefined) continue;
+        return {
+          basis: { step: 'next-places', column, compares },
+          better: compares === 'judges' ? 'higher' : 'lower',
+          measure: (entry) => ({ value: values[compares](entry), parts: at.get(entry)?.parts ?? [] }),
+        };
       }
       return undefined;
     },

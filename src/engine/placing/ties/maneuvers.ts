@@ -6,7 +6,7 @@
  */
 import { type Exact, sum } from '../../numbers/exact.ts';
 import { recordText } from '../../numbers/number-text.ts';
-import type { Step } from '../refine.ts';
+import { allEqual, type Step } from '../refine.ts';
 import type { EntryId, PanelCard, ReasonPart } from '../types.ts';
 import type { TieSteps } from './tie-break.ts';
 
@@ -62,9 +62,4 @@ function added(marks: readonly { readonly judge: string; readonly mark: Exact }[
 function highestFirst(cards: readonly PanelCard[], entry: EntryId): Exact[] {
   const marks = cards.flatMap(({ lines }) => [...(lines.get(entry)?.parts?.maneuvers.values() ?? [])]);
   return marks.sort((a, b) => b.compare(a));
-}
-
-function allEqual(values: readonly (Exact | undefined)[]): boolean {
-  const [first] = values;
-  return values.every((value) => (first === undefined ? value === undefined : value?.equals(first) === true));
 }
