@@ -3,7 +3,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import { actorOf } from '../access/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import { inTransaction, type Transaction } from '../platform/database.ts';
-import { type Answer, answerOnce, keyedRequest } from '../platform/http/answer-once.ts';
+import { type Answer, answerOnce, bodyToSend, keyedRequest } from '../platform/http/answer-once.ts';
 import { etagOf } from '../platform/http/versions.ts';
 
 interface Exchange {
@@ -20,9 +20,7 @@ export async function once<Body>(
   const { role, showId } = actorOf(request);
   const keyed = keyedRequest(request, { sender: `${role} ${showId ?? 'service'}`, at: parts.clock.now() });
   const answer = await inTransaction(parts.db, (tx) => answerOnce(tx, keyed, () => work(tx)));
-  if (answer.replayed === true) reply.header('idempotency-replayed', 'true');
-  reply.code(answer.status).headers({ ...answer.headers });
-  return answer.body;
+  return bodyToSend(reply, answer);
 }
 
 /** 201, with the version as ETag where the record has one. */

@@ -18,10 +18,14 @@ export interface ClassRecords {
   readonly ofClass: LoadedClass;
   /** Names in the form that is public. */
   readonly entries: readonly PublicEntry[];
-  /** The last signed card of each judge who has not withdrawn. */
-  readonly signed: readonly SignedCard[];
   readonly rulings: readonly RulingOnRecord[];
   readonly lastPosting: PostingOnRecord | undefined;
+}
+
+/** With what a tabulation is made of; what was posted has its own cards. */
+export interface RecordsWithCards extends ClassRecords {
+  /** The last signed card of each judge who has not withdrawn. */
+  readonly signed: readonly SignedCard[];
 }
 
 export interface RulingOnRecord {
@@ -58,21 +62,26 @@ export async function loadClassRecords(reader: Reader, classId: string): Promise
   return {
     ofClass,
     entries: await publicEntries(reader, classId),
-    signed: (await signedCards(reader, classId)).signed,
     rulings: await reader.sql.rows<RulingOnRecord>(readRulings, [classId]),
     lastPosting: await reader.sql.row<PostingOnRecord>(readLastPosting, [classId]),
   };
 }
 
+/** The same with the signed cards. Throws not_found. */
+export async function loadWithCards(reader: Reader, classId: string): Promise<RecordsWithCards> {
+  const records = await loadClassRecords(reader, classId);
+  return { ...records, signed: (await signedCards(reader, classId)).signed };
+}
+
 /**
- * The records of an open class, which nobody else changes until the transaction ends.
+ * The records of an open class with its signed cards, which nobody else changes until the transaction ends.
  * Throws not_found, class_not_open.
  */
-export async function takeClassRecords(tx: Transaction, classId: string): Promise<ClassRecords> {
+export async function takeClassRecords(tx: Transaction, classId: string): Promise<RecordsWithCards> {
   const found = await tx.sql.row<{ showId: string }>(readMark, [classId]);
   if (found === undefined) throw problem('not_found', { detail: 'There is no such class.' });
   await lockOpenClass(tx, found.showId, classId);
-  return loadClassRecords(tx, classId);
+  return loadWithCards(tx, classId);
 }
 
 /** The judges whose cards count, in the order of the panel. */

@@ -1,14 +1,14 @@
 /** The preview: what the cards that are signed so far come to, and what the rule still allows where a tie is open. */
 import type { OpenTie } from '../engine/placing/types.ts';
 import { classHead, didNotGoAnswer, resultAnswers, ruleAnswer, whoIsWho } from './answers.ts';
-import { loadClassRecords, type Reader } from './class-records.ts';
+import { loadWithCards, type Reader } from './class-records.ts';
 import { readClassState } from './read-board.ts';
 import { rulingKinds } from './schemas.ts';
 import { type Tabulation, tabulateClass } from './tabulate-class.ts';
 
 /** Throws not_found, class_cannot_be_tabulated. */
 export async function readTabulation(reader: Reader, classId: string) {
-  const tabulation = tabulateClass(await loadClassRecords(reader, classId));
+  const tabulation = tabulateClass(await loadWithCards(reader, classId));
   const state = await readClassState(reader.sql, classId);
   return { etag: `"${tabulation.bodyHash}"`, answer: { state, ...tabulationAnswer(tabulation) } };
 }

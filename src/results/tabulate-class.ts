@@ -9,7 +9,7 @@ import { checkCard } from '../engine/sheets/check-card.ts';
 import { isGoing, type LoadedClass, type LoadedSeat } from '../office/index.ts';
 import { fingerprint } from '../platform/canonical-json.ts';
 import { problem } from '../platform/problems/index.ts';
-import { type ClassRecords, sittingJudges } from './class-records.ts';
+import { type ClassRecords, type RecordsWithCards, sittingJudges } from './class-records.ts';
 import { type BodyEntry, type PostingBody, placingInput, postingBody } from './posting-body.ts';
 
 export interface Tabulation {
@@ -46,7 +46,7 @@ export interface MissingCard {
 }
 
 /** Throws class_cannot_be_tabulated where rule, sheet and panel do not fit each other. */
-export function tabulateClass(records: ClassRecords): Tabulation {
+export function tabulateClass(records: RecordsWithCards): Tabulation {
   const { ofClass, rulings, lastPosting } = records;
   const seats = sittingJudges(records);
   const rule = appliedRule({ ...ofClass, seats });

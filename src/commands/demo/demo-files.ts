@@ -1,8 +1,10 @@
 /** The invented show of `seed/demo-show`, read and checked. */
+
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import type { PlacingRule } from '../../engine/placing/types.ts';
 import { rulingCodes } from '../../engine/sheets/types.ts';
+import { classStates } from '../../results/index.ts';
 
 const backNumber = z.int();
 const judge = z.int().min(1).describe('Seat on the panel of the class.');
@@ -70,18 +72,7 @@ const demoClass = z.strictObject({
   judges: z.array(z.int().min(1)),
   refereeSeat: judge.optional(),
   field: z.array(backNumber),
-  state: z.enum([
-    'setting-up',
-    'drawn',
-    'called',
-    'under-way',
-    'cards-in',
-    'provisional',
-    'official',
-    'corrected',
-    'cancelled',
-    'combined',
-  ]),
+  state: z.enum(classStates),
   tales: z.array(tale),
 });
 export type DemoClass = z.infer<typeof demoClass>;

@@ -93,14 +93,17 @@ async function replay<Body>(tx: SqlTransaction, asked: KeyedRequest): Promise<An
   return { status: found.status, ...found.response, replayed: true };
 }
 
-/** Sends status, headers and body; whether it was given before stands in a header. */
+/** Sends status, headers and body. */
 export function sendAnswer<Body>(reply: FastifyReply, answer: Answer<Body>): FastifyReply {
+  return reply.send(bodyToSend(reply, answer));
+}
+
+/** Sets status and headers, and gives the body to send; whether it was given before stands in a header. */
+export function bodyToSend<Body>(reply: FastifyReply, answer: Answer<Body>): Body {
   const { status, headers, body, replayed } = answer;
   if (replayed === true) reply.header('idempotency-replayed', 'true');
-  return reply
-    .code(status)
-    .headers({ ...headers })
-    .send(body);
+  reply.code(status).headers({ ...headers });
+  return body;
 }
 
 const forget: Statement = {
