@@ -26,8 +26,6 @@ export function mergeClause(
       return `${placesOf(parts, valueText(line))}${aside(parts, names)}`;
     case 'majority-place':
       return majorityPlace(basis, line, { behind, names });
-    case 'total-of-all':
-      return `the places of all judges add up to ${valueText(line)}`;
     case 'pairwise-wins':
       return pairwiseWins(Number(line.value), names.entry(line.entry));
     case 'referee':

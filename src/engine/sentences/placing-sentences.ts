@@ -1,29 +1,57 @@
 /** Why an entry is where it is, in sentences that an exhibitor understands, out of the typed reasons. */
 import { fromRecordText } from '../numbers/number-text.ts';
-import type { Compared, EntryId, Placing, PlacingNote, Reason, Unplaced } from '../placing/types.ts';
+import type {
+  Compared,
+  EntryId,
+  Placing,
+  PlacingNote,
+  Reason,
+  StepCode,
+  Unplaced,
+} from '../placing/types.ts';
 import { mergeClause } from './merge-sentences.ts';
 import { tieClause, tiedWith } from './tie-sentences.ts';
 import { capital, count, figure, list, type Names, ordinal } from './words.ts';
 
-const mergeSteps = new Set<string>([
-  'card-place',
-  'total',
-  'mean',
-  'rank-sum',
-  'place-points',
-  'majority-place',
-  'referee',
-  'pairwise-wins',
-]);
+/** The steps that say what the cards came to, and so open an entry's sentences; all others split what they left. */
+const opens: Readonly<Record<StepCode, boolean>> = {
+  'card-place': true,
+  total: true,
+  mean: true,
+  'rank-sum': true,
+  'place-points': true,
+  'majority-place': true,
+  referee: true,
+  'pairwise-wins': true,
+  status: false,
+  'majority-size': false,
+  'majority-total': false,
+  'total-of-all': false,
+  'next-places': false,
+  'judges-in-favor': false,
+  maneuver: false,
+  'count-back': false,
+  form: false,
+  'penalty-points': false,
+  'penalty-count': false,
+  'tie-judge': false,
+  'head-to-head': false,
+  'best-single-place': false,
+  'most-places': false,
+  discarded: false,
+  decision: false,
+  draw: false,
+  share: false,
+};
 
 /** The sentences for one placed entry: the merge first, then each tie that it was in, then what its cards note. */
 export function because(placing: Placing, entry: EntryId, names: Names): string[] {
   const placed = placing.placed.find((one) => one.entry === entry);
   if (placed === undefined) return [];
   const touching = placing.reasons.filter(({ compared }) => compared.some((one) => one.entry === entry));
-  const merges = touching.filter(({ basis }) => mergeSteps.has(basis.step));
+  const merges = touching.filter(({ basis }) => opens[basis.step]);
   const merge = merges.at(0)?.basis.step === 'referee' ? merges.at(-1) : merges.at(0);
-  const ties = touching.filter((reason) => !mergeSteps.has(reason.basis.step) && splits(reason, entry));
+  const ties = touching.filter((reason) => !opens[reason.basis.step] && splits(reason, entry));
   // Alone on its side of the status an entry was compared with nobody: then the status says why it is where it is.
   const alone = merge === undefined && ties[0]?.basis.step === 'status' ? ties.shift() : undefined;
   return [
