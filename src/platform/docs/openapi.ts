@@ -66,6 +66,9 @@ const pagePolicy =
   "img-src 'self' data:; font-src 'self' data:; connect-src 'self'";
 
 type Document = Readonly<Record<string, unknown>> & {
+  readonly components?: Readonly<Record<string, unknown>> & {
+    readonly schemas?: Readonly<Record<string, unknown>>;
+  };
   readonly paths?: Readonly<Record<string, Readonly<Record<string, Operation>>>>;
 };
 interface Operation {
@@ -75,11 +78,22 @@ interface Answer {
   readonly content?: Readonly<Record<string, unknown>>;
 }
 
-/** The same bytes for the same routes: addresses in order, problems under their own media type. */
+/** The same bytes for the same routes, whatever was loaded first: addresses and schemas in order, problems under their own media type. */
 export function openApiOf(app: App): Document {
   const { servers: _none, ...described } = app.swagger() as unknown as Document;
-  const paths = Object.entries(described.paths ?? {}).sort(([a], [b]) => (a < b ? -1 : 1));
-  return { ...described, paths: Object.fromEntries(paths.map(([path, item]) => [path, withProblems(item)])) };
+  const { schemas = {}, ...components } = described.components ?? {};
+  const paths = Object.entries(described.paths ?? {}).map(
+    ([path, item]) => [path, withProblems(item)] as const,
+  );
+  return {
+    ...described,
+    components: { ...components, schemas: inOrder(Object.entries(schemas)) },
+    paths: inOrder(paths),
+  };
+}
+
+function inOrder<Value>(named: readonly (readonly [string, Value])[]): Record<string, Value> {
+  return Object.fromEntries([...named].sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 function withProblems(item: Readonly<Record<string, Operation>>): Record<string, Operation> {
