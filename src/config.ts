@@ -17,6 +17,13 @@ const settings = z.object({
     .min(0)
     .max(65_535)
     .default(4070),
+  PUBLIC_ADDRESS: z
+    .string()
+    .refine((address) => /^https?:\/\/[^/?#@]+\/?$/i.test(address) && URL.canParse(address), {
+      error: 'it must be the address that phones call, without a path, like https://ringledger.example',
+    })
+    .transform((address) => new URL(address).origin)
+    .optional(),
   TOKEN_SECRET: z.string().min(32, 'it must have at least 32 characters').optional(),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
   REQUESTS_PER_MINUTE: z.coerce
@@ -34,6 +41,8 @@ export interface Config {
   readonly databaseUrl: string | undefined;
   readonly host: string;
   readonly port: number;
+  /** Origin that phones and pages call, e.g. https://ringledger.example. `undefined`: what the header Host says. */
+  readonly publicAddress: string | undefined;
   /** Key of the access tokens (HS256). `undefined`: made and kept in `folder`; refused in production. */
   readonly tokenSecret: string | undefined;
   readonly logLevel: string;
@@ -63,6 +72,7 @@ export function readConfig(environment: NodeJS.ProcessEnv): Config {
     databaseUrl: found.DATABASE_URL,
     host: found.HOST,
     port: found.PORT,
+    publicAddress: found.PUBLIC_ADDRESS,
     tokenSecret: found.TOKEN_SECRET,
     logLevel: found.LOG_LEVEL,
     requestsPerMinute: found.REQUESTS_PER_MINUTE,
