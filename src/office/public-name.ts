@@ -1,25 +1,41 @@
 /** What the public sees of an exhibitor's name. The only place that decides it. */
-import { DateTime } from 'luxon';
 
 export const publicNameForms = ['full', 'first-name-and-initial', 'back-number'] as const;
 export type PublicNameForm = (typeof publicNameForms)[number];
+
+/** What a show may do with a child of whom the family said nothing: never the full name. */
+export const minorNameForms = ['first-name-and-initial', 'back-number'] as const;
+export type MinorNameForm = (typeof minorNameForms)[number];
+
+export const consentGivers = ['exhibitor', 'parent', 'guardian'] as const;
+export type ConsentGiver = (typeof consentGivers)[number];
 
 export interface NamedExhibitor {
   readonly name: string;
   /** Calendar day `yyyy-mm-dd`; `null`: not known. */
   readonly bornOn: string | null;
-  /** What the exhibitor or the family chose; `null`: not said. */
+  /** The form that the last consent names; `null`: none is recorded. */
   readonly publicName: PublicNameForm | null;
+  /** Whose word it is; `null`: nobody's that is on record. */
+  readonly consent: ConsentWord | null;
+  /** Whose name was erased goes by back number for good. */
+  readonly erased: boolean;
+}
+
+export interface ConsentWord {
+  readonly givenBy: ConsentGiver;
+  /** Calendar day `yyyy-mm-dd`. */
+  readonly givenOn: string;
 }
 
 export interface NameSetting {
   readonly backNumber: number;
   /** How the show has minors' names shown where the family did not say. */
-  readonly minorPublicName: PublicNameForm;
+  readonly minorPublicName: MinorNameForm;
   /** First day of the show, `yyyy-mm-dd`: who is under 18 on it is a minor. */
   readonly firstDay: string;
-  /** An exhibitor of unknown age in a youth class is taken for a minor. */
-  readonly youthClass: boolean;
+  /** Entered in any youth class of the show: who is of unknown age is then taken for a minor, in every class. */
+  readonly inYouthClass: boolean;
 }
 
 /**
@@ -31,24 +47,61 @@ export function publicName(exhibitor: NamedExhibitor, setting: NameSetting): str
     case 'full':
       return exhibitor.name;
     case 'first-name-and-initial':
-      return firstNameAndInitial(exhibitor.name) ?? `No. ${setting.backNumber}`;
+      return firstNameAndInitial(exhibitor.name) ?? backNumberOf(setting);
     case 'back-number':
-      return `No. ${setting.backNumber}`;
+      return backNumberOf(setting);
   }
 }
 
 /** At a home show the horse gives its rider away: who goes by back number alone goes without its name. */
 export function showsHorse(exhibitor: NamedExhibitor, setting: NameSetting): boolean {
-  return formOf(exhibitor, setting) !== 'back-number';
+  switch (formOf(exhibitor, setting)) {
+    case 'full':
+      return true;
+    case 'first-name-and-initial':
+      return firstNameAndInitial(exhibitor.name) !== undefined;
+    case 'back-number':
+      return false;
+  }
 }
 
-const formOf = (exhibitor: NamedExhibitor, setting: NameSetting): PublicNameForm =>
-  exhibitor.publicName ?? (isMinor(exhibitor, setting) ? setting.minorPublicName : 'full');
-
-function isMinor({ bornOn }: NamedExhibitor, { firstDay, youthClass }: NameSetting): boolean {
-  if (bornOn === null) return youthClass;
-  return DateTime.fromISO(bornOn).plus({ years: 18 }) > DateTime.fromISO(firstDay);
+/** Under 18 on that day, or of unknown age in a youth class. Both days are `yyyy-mm-dd`. */
+export function isMinor(
+  { bornOn }: Pick<NamedExhibitor, 'bornOn'>,
+  { day, inYouthClass }: { readonly day: string; readonly inYouthClass: boolean },
+): boolean {
+  return bornOn === null ? inYouthClass : eighteenOn(bornOn) > day;
 }
+
+/**
+ * Childhood ends with 18 years (Convention on the Rights of the Child, article 1; from memory). Compared as text:
+ * who was born on 29 February 2008 is of age from 1 March 2026, since "2026-02-29" comes after the 28th.
+ */
+const eighteenOn = (bornOn: string): string => `${Number(bornOn.slice(0, 4)) + 18}${bornOn.slice(4)}`;
+
+const backNumberOf = ({ backNumber }: NameSetting) => `No. ${backNumber}`;
+
+function formOf(exhibitor: NamedExhibitor, setting: NameSetting): PublicNameForm {
+  const { publicName: chosen, erased } = exhibitor;
+  const { firstDay: day, inYouthClass, minorPublicName } = setting;
+  if (erased) return 'back-number';
+  if (!isMinor(exhibitor, { day, inYouthClass })) return chosen ?? 'full';
+  if (chosen === null) return minorPublicName;
+  return isBinding(exhibitor, setting) ? chosen : moreCareful(chosen, minorPublicName);
+}
+
+/**
+ * A child's own word may hide more of the name and never show more. It is looked at again here, because a date of
+ * birth may be put right, or a youth class entered, after the word was taken down.
+ */
+function isBinding({ bornOn, consent }: NamedExhibitor, { inYouthClass }: NameSetting): boolean {
+  if (consent === null) return false;
+  const { givenBy, givenOn: day } = consent;
+  return givenBy !== 'exhibitor' || !isMinor({ bornOn }, { day, inYouthClass });
+}
+
+const moreCareful = (one: PublicNameForm, other: PublicNameForm): PublicNameForm =>
+  publicNameForms.indexOf(one) > publicNameForms.indexOf(other) ? one : other;
 
 const segmenter = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
 
