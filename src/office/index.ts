@@ -11,12 +11,11 @@ import { relationRoutes } from './relations/routes.ts';
 import { scoreSheetRoutes } from './sheets/routes.ts';
 import { showRoutes } from './shows/routes.ts';
 
+export { type ClassEntryStatus, isGoing } from './class-entries/status.ts';
 export { created, once } from './once.ts';
 export { addScoreSheet } from './sheets/add-score-sheet.ts';
 export { addBundledSheets } from './sheets/bundled-sheets.ts';
 export {
-  type ClassEntryStatus,
-  isGoing,
   type LoadedClass,
   type LoadedEntry,
   type LoadedSeat,

@@ -5,11 +5,11 @@ import { because, whyUnplaced } from '../engine/sentences/placing-sentences.ts';
 import { ruleSentences } from '../engine/sentences/rule-words.ts';
 import { scoreSentences } from '../engine/sentences/score-sentences.ts';
 import type { Go } from '../engine/sheets/types.ts';
-import { isGoing } from '../office/index.ts';
+import { isGoing, type LoadedSeat } from '../office/index.ts';
 import type { ClassRecords, PostingSummary } from './class-records.ts';
 import type { BodyResult, PostingBody } from './posting-body.ts';
+import type { CountedCard } from './read-cards.ts';
 import { spokenNames } from './spoken-names.ts';
-import type { CountedCard } from './tabulate-class.ts';
 
 export const caution =
   'Ringledger records and adds up; it does not rule. The governing body and the decisions of the judges, the steward and the ground jury stand over it.';
@@ -110,7 +110,7 @@ export function cardAnswers(
     only,
   }: {
     readonly body: PostingBody;
-    readonly cards: readonly CountedCard[];
+    readonly cards: readonly CountedCard<LoadedSeat>[];
     readonly only?: string | undefined;
   },
 ) {

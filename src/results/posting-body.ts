@@ -14,7 +14,7 @@ import type {
   TieDecision,
   Unplaced,
 } from '../engine/placing/types.ts';
-import { isGoing } from '../office/index.ts';
+import { isGoing } from '../office/offline.ts';
 import { fingerprint } from '../platform/canonical-json.ts';
 
 export interface PostingBody {

@@ -1,48 +1,24 @@
 /** A class tabulated from its signed cards: what a posting would say now, and what still stands in its way. */
 import { appliedRule } from '../engine/placing/applied-rule.ts';
 import { checkRule } from '../engine/placing/check-rule.ts';
-import { panelCard } from '../engine/placing/panel-card.ts';
-import type { PanelCard, PlacingRule } from '../engine/placing/types.ts';
+import type { PlacingRule } from '../engine/placing/types.ts';
 import { ruleFaultSentence } from '../engine/sentences/rule-sentences.ts';
-import type { CardContent, CheckedCard } from '../engine/sheets/card-types.ts';
-import { checkCard } from '../engine/sheets/check-card.ts';
-import { isGoing, type LoadedClass, type LoadedSeat } from '../office/index.ts';
+import type { LoadedClass, LoadedSeat } from '../office/index.ts';
 import { fingerprint } from '../platform/canonical-json.ts';
 import { problem } from '../platform/problems/index.ts';
 import { type ClassRecords, type RecordsWithCards, sittingJudges } from './class-records.ts';
-import { type BodyEntry, type PostingBody, placingInput, postingBody } from './posting-body.ts';
+import { type PostingBody, placingInput, postingBody } from './posting-body.ts';
+import { type CountedCard, type MissingCard, readCards } from './read-cards.ts';
 
 export interface Tabulation {
   readonly records: ClassRecords;
   readonly body: PostingBody;
   /** SHA-256 of the body. */
   readonly bodyHash: string;
-  readonly cards: readonly CountedCard[];
+  readonly cards: readonly CountedCard<LoadedSeat>[];
   /** Judges without a card that counts: not signed, or an entry came in since and it must be amended. */
-  readonly missing: readonly MissingCard[];
+  readonly missing: readonly MissingCard<LoadedSeat>[];
   readonly changedSincePosting: boolean;
-}
-
-/** One signed card. */
-export interface CardOnRecord {
-  readonly seatId: string;
-  readonly revisionId: string;
-  readonly revision: number;
-  readonly contentHash: string;
-  readonly content: CardContent;
-}
-
-/** A signed card, read against the entries that went. */
-export interface CountedCard {
-  readonly seat: LoadedSeat;
-  readonly signed: CardOnRecord;
-  readonly checked: CheckedCard;
-  readonly onPanel: PanelCard;
-}
-
-export interface MissingCard {
-  readonly seat: LoadedSeat;
-  readonly why: 'not-signed' | 'to-be-amended';
 }
 
 /** Throws class_cannot_be_tabulated where rule, sheet and panel do not fit each other. */
@@ -95,45 +71,4 @@ function mustFit(
     message: ruleFaultSentence(fault),
   }));
   throw problem('class_cannot_be_tabulated', { errors });
-}
-
-interface Signed {
-  readonly seats: readonly LoadedSeat[];
-  readonly entries: readonly BodyEntry[];
-  readonly signed: readonly CardOnRecord[];
-}
-
-/** Each seat's signed card read against the entries that went. */
-export function readCards(ofClass: LoadedClass, { seats, entries, signed }: Signed) {
-  const cards: CountedCard[] = [];
-  const missing: MissingCard[] = [];
-  for (const seat of seats) {
-    const card = signed.find(({ seatId }) => seatId === seat.id);
-    const checked = card && readCard(ofClass, entries, card.content);
-    if (card === undefined) missing.push({ seat, why: 'not-signed' });
-    else if (checked === undefined) missing.push({ seat, why: 'to-be-amended' });
-    else {
-      const onPanel = panelCard({ judge: seat.id, seat: seat.role }, checked);
-      cards.push({ seat, signed: card, checked, onPanel });
-    }
-  }
-  return { cards, missing };
-}
-
-function readCard({ sheet, maneuvers }: LoadedClass, entries: readonly BodyEntry[], content: CardContent) {
-  const going = entries.map(({ id, status }) => ({ id, going: isGoing(status) }));
-  const still = withoutScratched(content, new Set(going.flatMap((entry) => (entry.going ? [entry.id] : []))));
-  const check = checkCard({ sheet: sheet.definition, maneuvers, entries: going, content: still });
-  return check.ok ? check.card : undefined;
-}
-
-/** Who was scratched after the card was signed no longer stands on it: the others close up. */
-function withoutScratched({ goes, ownOrder, ranking }: CardContent, going: ReadonlySet<string>): CardContent {
-  const still = (groups: readonly (readonly string[])[]) =>
-    groups.map((group) => group.filter((id) => going.has(id))).filter((group) => group.length > 0);
-  return {
-    goes: Object.fromEntries(Object.entries(goes).filter(([id]) => going.has(id))),
-    ...(ownOrder === undefined ? {} : { ownOrder: still(ownOrder).filter((group) => group.length > 1) }),
-    ...(ranking === undefined ? {} : { ranking: still(ranking) }),
-  };
 }

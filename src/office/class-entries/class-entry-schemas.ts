@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { id } from '../schemas/common.ts';
 import { wording } from '../schemas/text.ts';
-import { classEntryStatuses } from '../store/load-class.ts';
+import { classEntryStatuses } from './status.ts';
 
 export const newClassEntry = z.strictObject({
   entryId: id,

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { OrderDraw } from '../../platform/generated/prisma/client.ts';
+import { classEntryStatuses } from '../class-entries/status.ts';
 import { id, instant, whyBody } from '../schemas/common.ts';
 import { wording } from '../schemas/text.ts';
-import { classEntryStatuses } from '../store/load-class.ts';
 
 export const newDraw = z.strictObject({
   reason: wording.nullable().default(null).meta({ description: 'Needed to draw again.' }),

@@ -5,7 +5,7 @@ import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
 import type { OrderDraw, ShowClass } from '../../platform/generated/prisma/client.ts';
 import type { Statement } from '../../platform/sql.ts';
-import { isGoing } from '../store/load-class.ts';
+import { isGoing } from '../class-entries/status.ts';
 
 export interface Goer {
   /** Class entry. */

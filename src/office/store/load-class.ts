@@ -3,6 +3,7 @@ import type { PlacingRule } from '../../engine/placing/types.ts';
 import type { ScoreSheet, SheetManeuver } from '../../engine/sheets/types.ts';
 import type { Transaction } from '../../platform/database.ts';
 import type { Prisma } from '../../platform/generated/prisma/client.ts';
+import { type ClassEntryStatus, isGoing } from '../class-entries/status.ts';
 import { ruleOf } from '../classes/class-of.ts';
 import type { PublishCards } from '../classes/class-schemas.ts';
 import { seatRole } from '../panel/seats.ts';
@@ -56,18 +57,6 @@ export interface LoadedEntry {
   /** Entered or checked in: a card must have a go for it. */
   readonly going: boolean;
 }
-
-export const classEntryStatuses = [
-  'entered',
-  'checked-in',
-  'scratched',
-  'no-show',
-  'excused',
-  'moved',
-] as const;
-export type ClassEntryStatus = (typeof classEntryStatuses)[number];
-
-export const isGoing = (status: string): boolean => status === 'entered' || status === 'checked-in';
 
 const parts = {
   sheet: true,

@@ -1,9 +1,9 @@
 /** Who is in a class, as everyone may see it: the names in their public form. */
 import type { Transaction } from '../../platform/database.ts';
+import type { ClassEntryStatus } from '../class-entries/status.ts';
 import { type NamedExhibitor, publicName, showsHorse } from '../public-name.ts';
 import { dayText } from '../show-time.ts';
 import { publicNameFormOf } from '../shows/show-schemas.ts';
-import type { ClassEntryStatus } from './load-class.ts';
 
 export interface PublicEntry {
   readonly classEntryId: string;

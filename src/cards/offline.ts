@@ -1,0 +1,2 @@
+/** The door of the cards for what runs without a database. */
+export { contentSchema } from './card-schemas.ts';
