@@ -5,6 +5,7 @@
 import { accessProblems } from './access-problems.ts';
 import { cardProblems } from './card-problems.ts';
 import { officeProblems } from './office-problems.ts';
+import { phoneProblems } from './phone-problems.ts';
 import { requestProblems } from './request-problems.ts';
 import { resultProblems } from './result-problems.ts';
 
@@ -19,6 +20,7 @@ export interface ProblemKind {
 const kinds = {
   ...requestProblems,
   ...accessProblems,
+  ...phoneProblems,
   ...officeProblems,
   ...cardProblems,
   ...resultProblems,
@@ -34,6 +36,7 @@ export const problemGroups: ReadonlyArray<
 > = [
   ['Any request', requestProblems],
   ['Access', accessProblems],
+  ['Phones', phoneProblems],
   ['Show office', officeProblems],
   ['Cards', cardProblems],
   ['Results', resultProblems],
