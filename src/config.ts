@@ -3,6 +3,8 @@ import { z } from 'zod';
 
 const yesOrNo = z.enum(['yes', 'no'], { error: 'it must be yes or no' });
 
+const requestsAMinute = z.coerce.number({ error: 'it must be a number; 0 means no limit' }).int().min(0);
+
 const settings = z.object({
   DATABASE_URL: z
     .url({
@@ -26,11 +28,19 @@ const settings = z.object({
     .optional(),
   TOKEN_SECRET: z.string().min(32, 'it must have at least 32 characters').optional(),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
-  REQUESTS_PER_MINUTE: z.coerce
-    .number({ error: 'it must be a number; 0 means no limit' })
+  REQUESTS_PER_MINUTE: requestsAMinute.default(6_000),
+  SENDER_REQUESTS_PER_MINUTE: requestsAMinute.default(1_200),
+  SIGN_INS_PER_MINUTE: requestsAMinute.default(120),
+  REQUEST_SECONDS: z.coerce
+    .number({ error: 'it must be a number of seconds, 1 to 300' })
     .int()
-    .min(0)
-    .default(6_000),
+    .min(1)
+    .max(300)
+    .default(30),
+  TRUSTED_PROXIES: z
+    .string()
+    .regex(/^[\da-fA-F.:/]+(,[\da-fA-F.:/]+)*$/, 'it must be addresses or networks with commas between them')
+    .optional(),
   BROWSABLE_DOCS: yesOrNo.default('yes'),
   RINGLEDGER_FOLDER: z.string().min(1, 'it must be the path of a folder').default('.ringledger'),
   NODE_ENV: z.enum(['development', 'test', 'production']).default('development'),
@@ -48,6 +58,14 @@ export interface Config {
   readonly logLevel: string;
   /** From one network address; 0: no limit. */
   readonly requestsPerMinute: number;
+  /** Of one account or phone, wherever it is; 0: no limit. */
+  readonly senderRequestsPerMinute: number;
+  /** From one network address: sign-ins, pairings and whatever else changes something without a pass; 0: no limit. */
+  readonly signInsPerMinute: number;
+  /** A request that takes longer than this to come in is cut off. */
+  readonly requestSeconds: number;
+  /** Addresses and networks whose `X-Forwarded-For` is believed; empty: nobody's. */
+  readonly trustedProxies: readonly string[];
   /** Is there a page at `/docs`? */
   readonly browsableDocs: boolean;
   /** Where the service keeps what it makes for itself. */
@@ -76,6 +94,10 @@ export function readConfig(environment: NodeJS.ProcessEnv): Config {
     tokenSecret: found.TOKEN_SECRET,
     logLevel: found.LOG_LEVEL,
     requestsPerMinute: found.REQUESTS_PER_MINUTE,
+    senderRequestsPerMinute: found.SENDER_REQUESTS_PER_MINUTE,
+    signInsPerMinute: found.SIGN_INS_PER_MINUTE,
+    requestSeconds: found.REQUEST_SECONDS,
+    trustedProxies: found.TRUSTED_PROXIES?.split(',') ?? [],
     browsableDocs: found.BROWSABLE_DOCS === 'yes',
     folder: found.RINGLEDGER_FOLDER,
     production,

@@ -19,6 +19,11 @@ export interface Ids {
   readonly seed: () => string;
 }
 
+/** Where log lines go, one JSON object each. */
+export interface LogTarget {
+  readonly write: (line: string) => void;
+}
+
 export interface AppParts {
   readonly config: Config;
   readonly db: Database;
@@ -28,6 +33,8 @@ export interface AppParts {
   readonly tokenKey: Uint8Array;
   /** Tells, across processes, that a show's ledger has grown. */
   readonly live: LiveLines;
+  /** Left out: the standard output. */
+  readonly logTo?: LogTarget;
 }
 
 /** A Fastify whose routes take and give what their zod schemas say. */

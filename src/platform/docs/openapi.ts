@@ -4,6 +4,7 @@ import type { FastifyInstance } from 'fastify';
 import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
 import type { App } from '../app-parts.ts';
 import { problemMediaType } from '../http/problem-answers.ts';
+import { policyOfPage } from '../http/security-headers.ts';
 import { errorPage } from './error-page.ts';
 
 /** Must be registered before the routes that it describes. */
@@ -39,8 +40,9 @@ export async function describeRoutes(app: App): Promise<void> {
 export async function browseRoutes(app: App): Promise<void> {
   const { default: reference } = await import('@scalar/fastify-api-reference');
   await app.register(async (scope: FastifyInstance) => {
-    scope.addHook('onSend', async (_request, reply) => {
-      reply.header('content-security-policy', pagePolicy);
+    scope.addHook('onSend', async (_request, reply, html) => {
+      if (typeof html === 'string')
+        reply.header('content-security-policy', policyOfPage({ html, writesStyle: true }));
     });
     await scope.register(reference, {
       routePrefix: '/docs',
@@ -59,11 +61,6 @@ export async function browseRoutes(app: App): Promise<void> {
     });
   });
 }
-
-/** The page brings its own script and style and asks nobody but this service. */
-const pagePolicy =
-  "default-src 'none'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; " +
-  "img-src 'self' data:; font-src 'self' data:; connect-src 'self'";
 
 type Document = Readonly<Record<string, unknown>> & {
   readonly components?: Readonly<Record<string, unknown>> & {

@@ -3,6 +3,7 @@ import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import type { App } from '../app-parts.ts';
 import { problemFromDatabase } from '../problems/database-problems.ts';
 import { Problem, type ProblemCode, problem, problemCatalogue } from '../problems/index.ts';
+import { describeFailure } from './quiet-log.ts';
 
 export const problemMediaType = 'application/problem+json';
 
@@ -75,14 +76,4 @@ function asProblem(error: unknown): Problem {
   if (error instanceof SyntaxError && statusCode === 400) return problem('malformed_json');
   if (statusCode >= 400 && statusCode < 500) return problem('invalid_request', { detail: message });
   return problemFromDatabase(error) ?? problem('internal_error');
-}
-
-/** For the log: where it happened, never with what values, which may be names. */
-function describeFailure(error: unknown): Readonly<Record<string, unknown>> {
-  if (!(error instanceof Error)) return { failure: typeof error };
-  const { name, stack = '' } = error;
-  const code = 'code' in error ? error.code : undefined;
-  const frames = stack.split('\n').filter((line) => line.startsWith('    at '));
-  const ownWords = name === 'Error' && code === undefined ? error.message : undefined;
-  return { failure: name, code, message: ownWords, frames: frames.slice(0, 12) };
 }

@@ -61,6 +61,21 @@ export const requestProblems = {
     title: 'The body is too large',
     whatToDo: 'Send less at once; the limit stands under "detail".',
   },
+  head_too_large: {
+    status: 431,
+    title: 'The head of the request is too large',
+    whatToDo: 'Send less in the headers; 16 KiB are read.',
+  },
+  request_too_slow: {
+    status: 408,
+    title: 'The request did not come in whole in time',
+    whatToDo: 'Send it again; nothing of it was stored.',
+  },
+  malformed_http: {
+    status: 400,
+    title: 'This is not a request of HTTP/1.1',
+    whatToDo: 'Send it with a program that speaks HTTP (RFC 9112).',
+  },
   unsupported_media_type: {
     status: 415,
     title: 'The body is of a content type that is not read here',
