@@ -6,6 +6,8 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import pg from 'pg';
+import { ensureServiceGroup } from './postgres/service-role.ts';
+import { withClient } from './postgres/with-client.ts';
 
 const checkout = fileURLToPath(new URL('../..', import.meta.url));
 const migrationsFolder = join(checkout, 'prisma', 'migrations');
@@ -39,9 +41,19 @@ export async function ensureDatabase(url: string): Promise<void> {
 /** Throws what Prisma says when a migration does not apply. Says nothing and does nothing where all are applied. */
 export async function migrate(url: string, say: (line: string) => void): Promise<void> {
   if (await allApplied(url)) return;
+  // Here and not by the migration alone: a migration that failed has to be taken back by hand.
+  await ensureServiceGroup(url);
   say('Bringing the database to the present shape ...');
   const { status, said } = await runPrisma(['migrate', 'deploy'], url);
   if (status !== 0) throw new Error(`The database could not be migrated. ${said}`);
+}
+
+/** Throws an Error in plain words where a migration is missing. For a service that may not migrate. */
+export async function mustBeMigrated(url: string): Promise<void> {
+  if (await allApplied(url)) return;
+  throw new Error(
+    'The database does not have the present shape: run `npm run migrate` with DATABASE_URL set to its owner.',
+  );
 }
 
 /** Prisma's own table says what was applied; asking it is a hundred times faster than asking Prisma. */
@@ -63,16 +75,6 @@ const checksumOf = (name: string): string =>
   createHash('sha256')
     .update(readFileSync(join(migrationsFolder, name, 'migration.sql')))
     .digest('hex');
-
-async function withClient<T>(url: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
-  const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 10_000 });
-  await client.connect();
-  try {
-    return await work(client);
-  } finally {
-    await client.end();
-  }
-}
 
 /** Prisma's command line with the settings of this checkout. */
 export function runPrisma(
