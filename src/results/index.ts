@@ -1,3 +1,4 @@
 /** The one door of the results. */
 export { classStates } from './class-state.ts';
+export { type PostedResult, readPostedResult } from './read-result.ts';
 export { resultRoutes } from './routes.ts';

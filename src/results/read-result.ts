@@ -65,7 +65,10 @@ export class PostedResults {
   }
 }
 
-async function readPostedResult(reader: Reader, classId: string) {
+export type PostedResult = Awaited<ReturnType<typeof readPostedResult>>;
+
+/** Names in the form that is public now. Throws not_found, class_not_posted. */
+export async function readPostedResult(reader: Reader, classId: string) {
   const records = await loadClassRecords(reader, classId);
   const posting = mustBePosted(records);
   const { body } = posting;
