@@ -151,6 +151,36 @@ const kinds = {
     what: 'A corrected result was posted, with the reason.',
     body: { classId: 'the class', postingId: 'the posting', version: 'its number' },
   },
+  'invitation.made': {
+    public: false,
+    what: 'The office made a code with which a phone can be paired.',
+    body: {
+      invitationId: 'the invitation',
+      role: 'judge, scribe or gate',
+      personId: 'the judge, or the judge that the scribe writes for; null: the gate',
+    },
+  },
+  'invitation.revoked': {
+    public: false,
+    what: 'The office took back a code that no phone had taken up.',
+    body: { invitationId: 'the invitation' },
+  },
+  'phone.paired': {
+    public: false,
+    what: 'A phone took up an invitation with its own key.',
+    body: {
+      phoneId: 'the phone',
+      invitationId: 'the invitation',
+      role: 'judge, scribe or gate',
+      personId: 'the judge, or the judge that the scribe writes for; null: the gate',
+      thumbprint: 'thumbprint of its public key (RFC 7638)',
+    },
+  },
+  'phone.revoked': {
+    public: false,
+    what: 'The office took a phone off the show.',
+    body: { phoneId: 'the phone' },
+  },
   'token.issued': {
     public: false,
     what: 'A pass to the service was handed out.',

@@ -19,14 +19,10 @@ const coordinate = z.string().regex(/^[\w-]{43}$/, 'it must be 32 bytes in base6
 
 /** Other public members, such as `ext` and `key_ops`, are left out; the private one is refused. */
 export const publicKeySchema = z
-  .object({
-    kty: z.literal('EC'),
-    crv: z.literal('P-256'),
-    x: coordinate,
-    y: coordinate,
-    d: z
-      .undefined({ error: 'this is the private half of the key: never send it, make a new key' })
-      .optional(),
+  .looseObject({ kty: z.literal('EC'), crv: z.literal('P-256'), x: coordinate, y: coordinate })
+  .refine((key) => !('d' in key), {
+    path: ['d'],
+    error: 'this is the private half of the key: never send it, make a new key',
   })
   .transform(({ kty, crv, x, y }): PublicKey => ({ kty, crv, x, y }));
 
