@@ -1,13 +1,8 @@
-/** One spelling for one content (RFC 8785), and its fingerprint: the same on the phone, here and in any later check. */
+/** Fingerprints over canonical JSON (RFC 8785): the same on the phone, here and in any later check. */
 import { createHash } from 'node:crypto';
-import canonicalize from 'canonicalize';
+import { canonicalText } from '../evidence/canonical.ts';
 
-/** Canonical JSON. Throws for what JSON cannot hold. */
-export function canonicalText(value: unknown): string {
-  const text = canonicalize(value);
-  if (text === undefined) throw new TypeError('this has no canonical JSON form');
-  return text;
-}
+export { canonicalText };
 
 /** SHA-256 over a text, as small hex. */
 export const hashOfText = (text: string): string => createHash('sha256').update(text).digest('hex');

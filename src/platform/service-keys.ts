@@ -1,0 +1,89 @@
+/**
+ * The keys by which the service signs postings and seals ledger lines. The private ones stand in a file of their own,
+ * never in the database: whoever can write to the database can still not sign.
+ */
+import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import {
+  CompactSign,
+  type CryptoKey,
+  calculateJwkThumbprint,
+  exportJWK,
+  generateKeyPair,
+  importJWK,
+  type JWK,
+} from 'jose';
+import { z } from 'zod';
+import { type EvidenceType, evidenceAlgorithm } from '../evidence/index.ts';
+
+export interface PublicKey {
+  /** Thumbprint (RFC 7638). */
+  readonly kid: string;
+  readonly jwk: JWK;
+}
+
+export interface ServiceKeys {
+  /** Of the key that signs now. */
+  readonly kid: string;
+  /** A compact JWS over `text`. */
+  readonly sign: (typ: EvidenceType, text: string) => Promise<string>;
+  /** The one that signs now first, then those that signed before. */
+  readonly publicKeys: readonly PublicKey[];
+}
+
+const storedKey = z.strictObject({
+  kty: z.literal('EC'),
+  crv: z.literal('P-256'),
+  x: z.string(),
+  y: z.string(),
+  /** Left out of a key that no longer signs. */
+  d: z.string().optional(),
+});
+const storedKeys = z.strictObject({
+  /** The demo's keys say so, and are refused in production. */
+  demo: z.boolean().optional(),
+  keys: z.array(storedKey).min(1, 'it must hold at least one key'),
+});
+export type StoredKeys = z.infer<typeof storedKeys>;
+
+/** Throws an Error that names the file where it cannot be used. */
+export function readKeyFile(file: string): StoredKeys {
+  try {
+    return storedKeys.parse(JSON.parse(readFileSync(file, 'utf8')));
+  } catch (cause) {
+    throw new Error(`The signing keys in ${file} cannot be read: it must be a file that new-signing-key wrote.`, {
+      cause,
+    });
+  }
+}
+
+/** A new key in front; those before keep only their public part, so that what they signed can still be checked. */
+export async function addSigningKey(file: string, { demo = false }: { readonly demo?: boolean } = {}): Promise<void> {
+  const before = existsSync(file) ? readKeyFile(file) : { keys: [] };
+  const { privateKey } = await generateKeyPair(evidenceAlgorithm, { extractable: true });
+  const { kty, crv, x, y, d } = await exportJWK(privateKey);
+  const keys = [{ kty, crv, x, y, d }, ...before.keys.map(({ d: _private, ...publicPart }) => publicPart)];
+  mkdirSync(dirname(file), { recursive: true });
+  const marked = demo || ('demo' in before && before.demo === true);
+  writeFileSync(file, `${JSON.stringify({ ...(marked ? { demo: true } : {}), keys }, null, 2)}\n`, { mode: 0o600 });
+  chmodSync(file, 0o600);
+}
+
+export async function serviceKeys({ keys }: StoredKeys): Promise<ServiceKeys> {
+  const publicKeys = await Promise.all(keys.map(publicKeyOf));
+  const [signing] = keys;
+  const kid = publicKeys[0]?.kid;
+  if (signing?.d === undefined || kid === undefined) throw new Error('The first of the signing keys cannot sign.');
+  const key = (await importJWK(signing, evidenceAlgorithm)) as CryptoKey;
+  const sign = (typ: EvidenceType, text: string) =>
+    new CompactSign(new TextEncoder().encode(text))
+      .setProtectedHeader({ alg: evidenceAlgorithm, kid, typ })
+      .sign(key);
+  return { kid, sign, publicKeys };
+}
+
+async function publicKeyOf({ kty, crv, x, y }: StoredKeys['keys'][number]): Promise<PublicKey> {
+  const jwk = { kty, crv, x, y };
+  const kid = await calculateJwkThumbprint(jwk);
+  return { kid, jwk: { ...jwk, kid, alg: evidenceAlgorithm, use: 'sig' } };
+}
