@@ -3,7 +3,7 @@ import { problem } from '../platform/problems/index.ts';
 import type { Sql } from '../platform/sql.ts';
 import type { PostingSummary } from './class-records.ts';
 import { type ClassState, classState } from './class-state.ts';
-import { readClassOnBoard, readShow, readShowBoard } from './statements.ts';
+import { readClassesOnBoard, readClassOnBoard, readShow, readShowBoard } from './statements.ts';
 
 interface BoardShow {
   readonly id: string;
@@ -34,6 +34,11 @@ export async function readBoard(sql: Sql, showId: string) {
   if (show === undefined) throw problem('not_found', { detail: 'There is no such show.' });
   const rows = await sql.rows<BoardRow>(readShowBoard, [showId]);
   return { show, classes: rows.map(boardLine) };
+}
+
+/** Some classes, in the order of the program. */
+export async function readBoardLines(sql: Sql, classIds: readonly string[]) {
+  return (await sql.rows<BoardRow>(readClassesOnBoard, [[...classIds]])).map(boardLine);
 }
 
 /** Throws not_found. */

@@ -92,6 +92,13 @@ export const readClassOnBoard: Statement = {
     WHERE show_class.id = $1::uuid`,
 };
 
+export const readClassesOnBoard: Statement = {
+  name: 'results.read-classes-on-board',
+  text: `${boardLine}
+    WHERE show_class.id = ANY($1::uuid[])
+    ORDER BY show_class.scheduled_at NULLS LAST, show_class.number`,
+};
+
 export const readShow: Statement = {
   name: 'results.read-show',
   text: `SELECT id, name, place, time_zone AS "timeZone" FROM show WHERE id = $1::uuid`,
