@@ -191,6 +191,22 @@ const kinds = {
     what: 'A pass to the service was taken back.',
     body: { jti: 'number of the pass' },
   },
+  'request.refused': {
+    public: false,
+    what: 'A known account or phone was refused for want of a right, or because a pass or evidence did not hold.',
+    body: {
+      code: 'code of the refusal, see errors.md',
+      method: 'HTTP method',
+      route: 'the route as it stands in the API description, never the address as it came',
+      times: 'how often: equal refusals within a minute are told together',
+      phoneId: 'the phone whose token somebody used who does not hold its key; left out otherwise',
+    },
+  },
+  'signing-key.added': {
+    public: false,
+    what: 'The service signs with a new key from now on; what older keys signed stays good.',
+    body: { kid: 'thumbprint of the public key (RFC 7638)' },
+  },
 } as const satisfies Record<string, EventKind>;
 
 export type LineType = keyof typeof kinds;

@@ -7,6 +7,7 @@ import { v7 as uuidV7 } from 'uuid';
 import type { Config } from '../config.ts';
 import type { Database } from './database.ts';
 import type { LiveLines } from './live-lines.ts';
+import type { ServiceKeys } from './service-keys.ts';
 
 export interface Clock {
   readonly now: () => Date;
@@ -31,6 +32,8 @@ export interface AppParts {
   readonly ids: Ids;
   /** Key of the access tokens (HS256), at least 32 bytes. */
   readonly tokenKey: Uint8Array;
+  /** What postings are signed and ledger lines sealed with. */
+  readonly keys: ServiceKeys;
   /** Tells, across processes, that a show's ledger has grown. */
   readonly live: LiveLines;
   /** Left out: the standard output. */

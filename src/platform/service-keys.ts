@@ -2,7 +2,7 @@
  * The keys by which the service signs postings and seals ledger lines. The private ones stand in a file of their own,
  * never in the database: whoever can write to the database can still not sign.
  */
-import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, linkSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import {
   CompactSign,
@@ -51,30 +51,77 @@ export function readKeyFile(file: string): StoredKeys {
   try {
     return storedKeys.parse(JSON.parse(readFileSync(file, 'utf8')));
   } catch (cause) {
-    throw new Error(`The signing keys in ${file} cannot be read: it must be a file that new-signing-key wrote.`, {
-      cause,
-    });
+    throw new Error(
+      `The signing keys in ${file} cannot be read: it must be a file that new-signing-key wrote.`,
+      {
+        cause,
+      },
+    );
   }
 }
 
-/** A new key in front; those before keep only their public part, so that what they signed can still be checked. */
-export async function addSigningKey(file: string, { demo = false }: { readonly demo?: boolean } = {}): Promise<void> {
-  const before = existsSync(file) ? readKeyFile(file) : { keys: [] };
+/**
+ * A new key in front; those before keep only their public part, so that what they signed can still be checked.
+ * Written beside and moved into place: a start at the same moment reads the old file or the new one, whole.
+ */
+export async function addSigningKey(file: string, { demo = false }: Marks = {}): Promise<StoredKeys> {
+  const before = existsSync(file) ? readKeyFile(file) : undefined;
+  const stored = await withNewKey(before, { demo: demo || before?.demo === true });
+  writeKeyFile(file, stored, renameSync);
+  return stored;
+}
+
+/** The keys of `file`; a first one is made where there is none. Of several processes at once one makes it. */
+export async function ensureSigningKey(file: string, marks: Marks = {}): Promise<StoredKeys> {
+  if (!existsSync(file)) {
+    // A link is refused where the file is there, which renaming would write over.
+    writeKeyFile(file, await withNewKey(undefined, marks), linkUnlessThere);
+  }
+  return readKeyFile(file);
+}
+
+interface Marks {
+  /** Made by the demo: refused in production. */
+  readonly demo?: boolean;
+}
+
+async function withNewKey(before: StoredKeys | undefined, { demo = false }: Marks): Promise<StoredKeys> {
   const { privateKey } = await generateKeyPair(evidenceAlgorithm, { extractable: true });
-  const { kty, crv, x, y, d } = await exportJWK(privateKey);
-  const keys = [{ kty, crv, x, y, d }, ...before.keys.map(({ d: _private, ...publicPart }) => publicPart)];
+  const made = storedKey.required().parse(privateKeyOf(await exportJWK(privateKey)));
+  const old = before?.keys.map(({ d: _private, ...publicPart }) => publicPart) ?? [];
+  return { ...(demo ? { demo } : {}), keys: [made, ...old] };
+}
+
+const privateKeyOf = ({ kty, crv, x, y, d }: JWK) => ({ kty, crv, x, y, d });
+
+function writeKeyFile(file: string, stored: StoredKeys, place: (from: string, to: string) => void): void {
   mkdirSync(dirname(file), { recursive: true });
-  const marked = demo || ('demo' in before && before.demo === true);
-  writeFileSync(file, `${JSON.stringify({ ...(marked ? { demo: true } : {}), keys }, null, 2)}\n`, { mode: 0o600 });
-  chmodSync(file, 0o600);
+  const beside = `${file}.${process.pid}`;
+  writeFileSync(beside, `${JSON.stringify(stored, null, 2)}\n`, { mode: 0o600 });
+  try {
+    place(beside, file);
+  } finally {
+    rmSync(beside, { force: true });
+  }
+}
+
+function linkUnlessThere(from: string, to: string): void {
+  try {
+    linkSync(from, to);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+  }
 }
 
 export async function serviceKeys({ keys }: StoredKeys): Promise<ServiceKeys> {
   const publicKeys = await Promise.all(keys.map(publicKeyOf));
   const [signing] = keys;
   const kid = publicKeys[0]?.kid;
-  if (signing?.d === undefined || kid === undefined) throw new Error('The first of the signing keys cannot sign.');
-  const key = (await importJWK(signing, evidenceAlgorithm)) as CryptoKey;
+  if (signing?.d === undefined || kid === undefined) {
+    throw new Error('The first of the signing keys cannot sign.');
+  }
+  const { d, ...publicPart } = signing;
+  const key = (await importJWK({ ...publicPart, d }, evidenceAlgorithm)) as CryptoKey;
   const sign = (typ: EvidenceType, text: string) =>
     new CompactSign(new TextEncoder().encode(text))
       .setProtectedHeader({ alg: evidenceAlgorithm, kid, typ })

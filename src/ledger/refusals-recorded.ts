@@ -1,0 +1,15 @@
+/**
+ * Which refusals are written to the ledger: those for want of a right, and those where evidence or a pass does not
+ * hold. A form filled in wrongly, or a result that is not ready yet, is everyday work and is not.
+ */
+import type { ProblemCode } from '../platform/problems/index.ts';
+
+const why = {
+  not_allowed: 'Somebody tried what is not her duty.',
+  other_show: 'A pass of one show was used for another.',
+  other_seat: "Somebody reached for another judge's card.",
+  card_hidden: 'Somebody asked for marks of a card that is not signed.',
+} as const satisfies Partial<Record<ProblemCode, string>>;
+
+/** Each with what it says about its sender. */
+export const recordedRefusals: Readonly<Partial<Record<ProblemCode, string>>> = why;
