@@ -1,6 +1,7 @@
 /** Starts the service and stops it without dropping what it has begun. */
 import { buildApp } from './app.ts';
 import { readConfig } from './config.ts';
+import { announceKeys } from './ledger/index.ts';
 import { addBundledSheets } from './office/index.ts';
 import { inSqlTransaction } from './platform/database.ts';
 import { forgetOldKeys } from './platform/http/answer-once.ts';
@@ -17,10 +18,13 @@ export interface RunningService {
 export async function startService(say: (line: string) => void): Promise<RunningService> {
   const config = readConfig(process.env);
   const { parts, stop: stopParts } = await startParts(config, say);
-  await addBundledSheets(parts).catch(async (error: unknown) => {
+  try {
+    await announceKeys(parts);
+    await addBundledSheets(parts);
+  } catch (error) {
     await stopParts();
     throw error;
-  });
+  }
   const app = await buildApp(parts);
   const address = await app.listen({ host: config.host, port: config.port }).catch(async (error: unknown) => {
     await stopParts();

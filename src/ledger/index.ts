@@ -1,3 +1,4 @@
+export { announceKeys } from './announce-keys.ts';
 export { appendLine, type NewLine, takeHead } from './append-line.ts';
 export {
   type BrokenLine,
@@ -11,4 +12,7 @@ export type { LineType } from './event-catalogue.ts';
 export { eventDocument } from './event-document.ts';
 export { type LiveAccess, liveRoutes } from './live-routes.ts';
 export { headOf, readSealedLines } from './read-lines.ts';
+export { type ReadAccess, readRoutes } from './read-routes.ts';
+export { type RefusalAccess, recordRefusals } from './refusals.ts';
+export { recordedRefusals } from './refusals-recorded.ts';
 export { onBehalfOf, senderNow } from './sender.ts';

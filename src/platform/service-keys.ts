@@ -60,39 +60,38 @@ export function readKeyFile(file: string): StoredKeys {
   }
 }
 
-/**
- * A new key in front; those before keep only their public part, so that what they signed can still be checked.
- * Written beside and moved into place: a start at the same moment reads the old file or the new one, whole.
- */
-export async function addSigningKey(file: string, { demo = false }: Marks = {}): Promise<StoredKeys> {
-  const before = existsSync(file) ? readKeyFile(file) : undefined;
-  const stored = await withNewKey(before, { demo: demo || before?.demo === true });
-  writeKeyFile(file, stored, renameSync);
-  return stored;
+/** The keys of `file` with a new one in front; those before keep only their public part, which still checks. */
+export async function nextSigningKeys(file: string): Promise<StoredKeys> {
+  const { demo, keys } = readKeyFile(file);
+  const old = keys.map(({ d: _private, ...publicPart }) => publicPart);
+  return { ...(demo === undefined ? {} : { demo }), keys: [await newKey(), ...old] };
 }
 
-/** The keys of `file`; a first one is made where there is none. Of several processes at once one makes it. */
-export async function ensureSigningKey(file: string, marks: Marks = {}): Promise<StoredKeys> {
+/** Written beside and moved into place: who reads at the same moment reads the old file or the new one, whole. */
+export const saveSigningKeys = (file: string, stored: StoredKeys): void =>
+  writeKeyFile(file, stored, renameSync);
+
+/**
+ * The keys of `file`; a first one is made where there is none. Of several processes at once one makes it.
+ * `demo`: a made one is marked as the demo's, and refused in production.
+ */
+export async function ensureSigningKey(
+  file: string,
+  { demo = false }: { readonly demo?: boolean } = {},
+): Promise<StoredKeys> {
   if (!existsSync(file)) {
+    const first = { ...(demo ? { demo } : {}), keys: [await newKey()] };
     // A link is refused where the file is there, which renaming would write over.
-    writeKeyFile(file, await withNewKey(undefined, marks), linkUnlessThere);
+    writeKeyFile(file, first, linkUnlessThere);
   }
   return readKeyFile(file);
 }
 
-interface Marks {
-  /** Made by the demo: refused in production. */
-  readonly demo?: boolean;
-}
-
-async function withNewKey(before: StoredKeys | undefined, { demo = false }: Marks): Promise<StoredKeys> {
+async function newKey() {
   const { privateKey } = await generateKeyPair(evidenceAlgorithm, { extractable: true });
-  const made = storedKey.required().parse(privateKeyOf(await exportJWK(privateKey)));
-  const old = before?.keys.map(({ d: _private, ...publicPart }) => publicPart) ?? [];
-  return { ...(demo ? { demo } : {}), keys: [made, ...old] };
+  const { kty, crv, x, y, d } = await exportJWK(privateKey);
+  return storedKey.required().parse({ kty, crv, x, y, d });
 }
-
-const privateKeyOf = ({ kty, crv, x, y, d }: JWK) => ({ kty, crv, x, y, d });
 
 function writeKeyFile(file: string, stored: StoredKeys, place: (from: string, to: string) => void): void {
   mkdirSync(dirname(file), { recursive: true });
