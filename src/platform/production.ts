@@ -41,7 +41,7 @@ export async function mustHoldNoDemo({ production }: Config, sql: Sql): Promise<
   const count = (await sql.row<{ count: number }>(demoAccounts))?.count ?? 0;
   if (count === 0) return;
   throw new Error(
-    `DATABASE_URL: the database holds ${count} accounts of the demo, whose passwords are known. ` +
+    `DATABASE_URL: the database holds ${count === 1 ? '1 account' : `${count} accounts`} of the demo, open to everyone. ` +
       'Set it to a database of its own; the one of the demo is for the demo.',
   );
 }
