@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { actorOf, requireRole } from '../access/index.ts';
+import { actorOf, officeReading, openTo } from '../access/index.ts';
 import type { FeatureRoutes } from '../platform/app-parts.ts';
 import { inSqlTransaction } from '../platform/database.ts';
 import { refusals } from '../platform/http/refusals.ts';
@@ -8,6 +8,7 @@ import { cardViewSchema, readCardView } from './card-view.ts';
 import { classProgress, seatProgressSchema } from './class-progress.ts';
 import { draftRoutes } from './draft-routes.ts';
 import { openCard } from './open-card.ts';
+import { tellingOffice } from './open-class.ts';
 import { accessRefusals, cardParams, classParams, tags } from './route-parts.ts';
 import { signingRoutes } from './signing-routes.ts';
 
@@ -16,7 +17,7 @@ export const cardRoutes: FeatureRoutes = async (app, options) => {
   const { parts } = options;
 
   app.get('/classes/:classId/cards', {
-    onRequest: requireRole(parts, 'office', 'gate', 'judge', 'scribe'),
+    config: openTo(...officeReading, 'gate', 'judge', 'scribe'),
     schema: {
       tags,
       summary: 'How far the cards of a class are: counts, never a mark',
@@ -35,7 +36,7 @@ export const cardRoutes: FeatureRoutes = async (app, options) => {
   });
 
   app.post('/classes/:classId/cards', {
-    onRequest: requireRole(parts, 'judge', 'scribe'),
+    config: openTo('judge', 'scribe'),
     schema: {
       tags,
       summary: 'Open the card of a seat',
@@ -45,17 +46,19 @@ export const cardRoutes: FeatureRoutes = async (app, options) => {
       response: {
         200: cardViewSchema.describe('It was open already.'),
         201: cardViewSchema.describe('It is open now.'),
-        ...refusals(...accessRefusals, 'seat_withdrawn', 'class_not_open'),
+        ...refusals(...accessRefusals, 'seat_withdrawn', 'class_not_open', 'class_not_empty'),
       },
     },
     handler: async (request, reply) => {
       const { classId } = request.params;
       const { seatId } = request.body;
       const actor = actorOf(request);
-      const { isNew, card } = await inSqlTransaction(parts.db, async (tx) => {
-        const opened = await openCard(parts, tx, { classId, seatId, actor });
-        return { isNew: opened.isNew, card: await readCardView(tx, { cardId: opened.cardId, actor }) };
-      });
+      const { isNew, card } = await tellingOffice(parts, classId, () =>
+        inSqlTransaction(parts.db, async (tx) => {
+          const opened = await openCard(parts, tx, { classId, seatId, actor });
+          return { isNew: opened.isNew, card: await readCardView(tx, { cardId: opened.cardId, actor }) };
+        }),
+      );
       return reply
         .code(isNew ? 201 : 200)
         .header('location', `/v1/cards/${card.id}`)
@@ -64,7 +67,7 @@ export const cardRoutes: FeatureRoutes = async (app, options) => {
   });
 
   app.get('/cards/:cardId', {
-    onRequest: requireRole(parts, 'office', 'judge', 'scribe'),
+    config: openTo(...officeReading, 'judge', 'scribe'),
     schema: {
       tags,
       summary: 'The whole card: goes with their running totals, ties, what is missing, signed revisions',

@@ -9,11 +9,36 @@ interface EventKind {
 }
 
 const kinds = {
-  'show.created': { public: true, what: 'A show was set up.', body: { showId: 'the show' } },
+  'show.created': {
+    public: true,
+    what: 'A show was set up.',
+    body: {
+      showId: 'the show',
+      kind: 'official or practice',
+      rehearsalOf: 'the show that it rehearses, where it does',
+    },
+  },
   'show.changed': {
     public: true,
     what: 'Name, place, days or name rules of the show changed.',
     body: { showId: 'the show', version: 'new version' },
+  },
+  'rehearsal.made': {
+    public: false,
+    what: 'A practice show was made to rehearse this one.',
+    body: { rehearsalId: 'the practice show' },
+  },
+  'rehearsal.filled': {
+    public: false,
+    what: 'Records were copied from the show that is rehearsed, without the name of anybody who rides.',
+    body: {
+      rehearsalOf: 'the show that is rehearsed',
+      rings: 'how many',
+      people: 'how many',
+      patterns: 'how many',
+      entries: 'how many',
+      classes: 'how many',
+    },
   },
   'ring.created': { public: false, what: 'A ring was added.', body: { ringId: 'the ring' } },
   'person.created': {
@@ -34,8 +59,31 @@ const kinds = {
   },
   'exhibitor.changed': {
     public: false,
-    what: "An exhibitor's record or the family's choice of public name changed.",
+    what: "An exhibitor's record changed.",
     body: { exhibitorId: 'the exhibitor', version: 'new version' },
+  },
+  'consent.recorded': {
+    public: false,
+    what: 'The office took down in which form a name may be public. It holds at once.',
+    body: {
+      exhibitorId: 'the exhibitor',
+      consentId: 'the consent',
+      publicName: 'full, first-name-and-initial or back-number',
+    },
+  },
+  'consent.opened': {
+    public: false,
+    what: 'Somebody of the office looked at the consents of an exhibitor.',
+    body: { exhibitorId: 'the exhibitor' },
+  },
+  'exhibitor.erased': {
+    public: false,
+    what: 'The name of an exhibitor was erased, for good.',
+    body: {
+      exhibitorId: 'the exhibitor',
+      reason: 'asked-by-family, asked-by-exhibitor, authority or entered-in-error',
+      ownerIds: 'owners whose names were erased with it',
+    },
   },
   'horse.created': { public: false, what: 'A horse was added.', body: { horseId: 'the horse' } },
   'owner.created': { public: false, what: 'An owner was added.', body: { ownerId: 'the owner' } },
@@ -58,6 +106,31 @@ const kinds = {
     public: true,
     what: 'A class was added to the program.',
     body: { classId: 'the class', number: 'class number' },
+  },
+  'class.opened': {
+    public: true,
+    what: 'The first card of a class was opened, and nothing was written in it yet.',
+    body: {
+      classId: 'the class',
+      goes: 'how many go in it',
+      drafts: '0',
+      revisions: '0',
+      paperCards: '0',
+      rulings: '0',
+      postings: '0',
+    },
+  },
+  'class.opening-refused': {
+    public: false,
+    what: 'A first card was to be opened where something was written already: the office has to look.',
+    body: {
+      classId: 'the class',
+      drafts: 'how many',
+      revisions: 'how many',
+      paperCards: 'how many',
+      rulings: 'how many',
+      postings: 'how many',
+    },
   },
   'class.changed': {
     public: true,
@@ -201,6 +274,66 @@ const kinds = {
       times: 'how often: equal refusals within a minute are told together',
       phoneId: 'the phone whose token somebody used who does not hold its key; left out otherwise',
     },
+  },
+  'account.created': {
+    public: false,
+    what: 'An account of the office was made; it is set up with a one-time code.',
+    body: {
+      accountId: 'the account',
+      duty: 'manager, secretary or points-secretary',
+      wholeService: 'may it work at every show?',
+      showIds: 'otherwise where',
+    },
+  },
+  'account.changed': {
+    public: false,
+    what: 'Name, duty or shows of an account changed.',
+    body: {
+      accountId: 'the account',
+      version: 'new version',
+      duty: 'manager, secretary or points-secretary',
+      wholeService: 'may it work at every show?',
+      showIds: 'otherwise where',
+    },
+  },
+  'account.set-up': {
+    public: false,
+    what: 'An account got its password and second factor, by its one-time code.',
+    body: { accountId: 'the account' },
+  },
+  'account.password-changed': {
+    public: false,
+    what: 'The owner of an account changed its password.',
+    body: { accountId: 'the account' },
+  },
+  'account.reset': {
+    public: false,
+    what: 'A manager made password and second factor of an account void; it is set up anew.',
+    body: { accountId: 'the account' },
+  },
+  'account.closed': {
+    public: false,
+    what: 'An account was closed for good.',
+    body: { accountId: 'the account' },
+  },
+  'session.begun': {
+    public: false,
+    what: 'Somebody of the office signed in.',
+    body: { sessionId: 'the session', accountId: 'the account' },
+  },
+  'session.ended': {
+    public: false,
+    what: 'A session was ended before its time.',
+    body: {
+      sessionId: 'the session',
+      accountId: 'whose it was',
+      why: 'signed-out, ended, password-changed, reset or closed',
+    },
+  },
+  'session.refused': {
+    public: false,
+    what: 'Name, password and code of a sign-in did not fit together, or a password typed to change it was wrong.',
+    body: { accountId: 'the account; null: there is none of the name that was typed' },
   },
   'signing-key.added': {
     public: false,

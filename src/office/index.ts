@@ -1,12 +1,15 @@
 import type { FeatureRoutes } from '../platform/app-parts.ts';
 import { classEntryRoutes } from './class-entries/routes.ts';
 import { classRoutes } from './classes/routes.ts';
+import { consentRoutes } from './consents/routes.ts';
 import { entryRoutes } from './entries/routes.ts';
+import { erasureRoutes } from './exhibitors/erasure-routes.ts';
 import { exhibitorRoutes } from './exhibitors/routes.ts';
 import { namedRecordRoutes } from './named/routes.ts';
 import { orderRoutes } from './order/routes.ts';
 import { panelRoutes } from './panel/routes.ts';
 import { patternRoutes } from './patterns/routes.ts';
+import { rehearsalRoutes } from './rehearsals/routes.ts';
 import { relationRoutes } from './relations/routes.ts';
 import { scoreSheetRoutes } from './sheets/routes.ts';
 import { showRoutes } from './shows/routes.ts';
@@ -28,12 +31,15 @@ export { type PublicEntry, publicEntries } from './store/public-entries.ts';
 export const officeRoutes: FeatureRoutes = async (app, options) => {
   const features = [
     showRoutes,
+    rehearsalRoutes,
     namedRecordRoutes,
     scoreSheetRoutes,
     patternRoutes,
     classRoutes,
     panelRoutes,
     exhibitorRoutes,
+    consentRoutes,
+    erasureRoutes,
     entryRoutes,
     classEntryRoutes,
     orderRoutes,

@@ -1,24 +1,22 @@
 import { z } from 'zod';
 import type { Exhibitor, Horse } from '../../platform/generated/prisma/client.ts';
 import { publicNameForms } from '../public-name.ts';
-import { day, id } from '../schemas/common.ts';
+import { day, id, instant } from '../schemas/common.ts';
 import { nameText } from '../schemas/text.ts';
 import { dayText } from '../show-time.ts';
 import { publicNameFormOf } from '../shows/show-schemas.ts';
 
 const publicNameForm = z.enum(publicNameForms);
 const bornOn = day.nullable().describe('Date of birth; seen by the office only.');
-const chosen = publicNameForm.nullable().describe('What the exhibitor or the family chose; null: not said.');
 
 export const newExhibitor = z.strictObject({
   name: nameText,
   bornOn: bornOn.default(null),
-  publicName: chosen.default(null),
 });
 export type NewExhibitor = z.infer<typeof newExhibitor>;
 
 export const exhibitorChange = z
-  .strictObject({ name: nameText.optional(), bornOn: bornOn.optional(), publicName: chosen.optional() })
+  .strictObject({ name: nameText.optional(), bornOn: bornOn.optional() })
   .refine((change) => Object.keys(change).length > 0, 'name at least one field to change');
 export type ExhibitorChange = z.infer<typeof exhibitorChange>;
 
@@ -26,7 +24,8 @@ export const exhibitorBody = z.strictObject({
   id,
   name: z.string(),
   bornOn: z.string().nullable(),
-  publicName: publicNameForm.nullable(),
+  publicName: publicNameForm.nullable().describe('By the last consent; null: none is recorded.'),
+  erasedAt: instant.nullable().describe('When the name was erased; null: it was not.'),
   version: z.int(),
 });
 export type ExhibitorBody = z.infer<typeof exhibitorBody>;
@@ -36,6 +35,7 @@ export const exhibitorOf = (row: Exhibitor): ExhibitorBody => ({
   name: row.name,
   bornOn: row.bornOn === null ? null : dayText(row.bornOn),
   publicName: row.publicName === null ? null : publicNameFormOf(row.publicName),
+  erasedAt: row.erasedAt?.toISOString() ?? null,
   version: row.version,
 });
 

@@ -6,6 +6,7 @@ import { problem } from '../../platform/problems/index.ts';
 import { withoutUndefined } from '../schemas/common.ts';
 import { dayDate } from '../show-time.ts';
 import { lockShow } from '../store/locks.ts';
+import { mustNotBeErased } from './erased.ts';
 import {
   type ExhibitorBody,
   type ExhibitorChange,
@@ -23,13 +24,13 @@ export async function addExhibitor(
   asked: NewExhibitor & { showId: string },
 ): Promise<ExhibitorBody> {
   const at = parts.clock.now();
-  const { showId, name, publicName } = asked;
+  const { showId, name } = asked;
   mustBeBorn(asked, at);
   await lockShow(tx, showId);
   const row = await tx.prisma.exhibitor.create({
-    data: { id: parts.ids.next(), showId, name, bornOn: bornDate(asked), publicName, createdAt: at },
+    data: { id: parts.ids.next(), showId, name, bornOn: bornDate(asked), createdAt: at },
   });
-  await appendLine(tx, { showId, type: 'exhibitor.created', body: { exhibitorId: row.id }, at });
+  await appendLine(parts, tx, { showId, type: 'exhibitor.created', body: { exhibitorId: row.id }, at });
   return exhibitorOf(row);
 }
 
@@ -40,7 +41,7 @@ interface Change {
   readonly change: ExhibitorChange;
 }
 
-/** Throws not_found, stale_version, invalid_request for someone born in the future. */
+/** Throws not_found, exhibitor_erased, stale_version, invalid_request for someone born in the future. */
 export async function changeExhibitor(
   parts: AppParts,
   tx: Transaction,
@@ -51,15 +52,15 @@ export async function changeExhibitor(
   await lockShow(tx, showId);
   const before = await tx.prisma.exhibitor.findFirst({ where: { id: exhibitorId, showId } });
   if (before === null) throw problem('not_found');
+  mustNotBeErased(before);
   mustBeCurrent(before.version, versionRead);
   const after = { ...exhibitorOf(before), ...withoutUndefined(change) };
   mustBeBorn(after, at);
-  const { name, publicName } = after;
   const row = await tx.prisma.exhibitor.update({
     where: { id: exhibitorId },
-    data: { name, publicName, bornOn: bornDate(after), version: { increment: 1 } },
+    data: { name: after.name, bornOn: bornDate(after), version: { increment: 1 } },
   });
-  await appendLine(tx, {
+  await appendLine(parts, tx, {
     showId,
     type: 'exhibitor.changed',
     body: { exhibitorId, version: row.version },

@@ -36,7 +36,7 @@ export async function splitClass(parts: AppParts, tx: Transaction, asked: Asked)
   }
   await settleOrder(parts, tx, { showClass: from, kind: 'by-hand', reason });
   const intoClassIds = relations.map(({ toClassId }) => toClassId);
-  await appendLine(tx, {
+  await appendLine(parts, tx, {
     showId,
     type: 'class.split',
     body: { classId, intoClassIds },
@@ -74,7 +74,7 @@ async function addLikeClass(parts: AppParts, tx: Transaction, { from, part }: Li
   const id = parts.ids.next();
   const seats = await tx.prisma.panelSeat.findMany({ where: { classId: from.id, withdrawnAt: null } });
   const seatIds = new Map(seats.map((seat) => [seat.id, parts.ids.next()]));
-  const { createdAt: _, calledAt: __, version: ___, ...same } = from;
+  const { createdAt: _, calledAt: __, openedAt: ___, version: ____, ...same } = from;
   const row = await tx.prisma.showClass.create({
     data: {
       ...{ ...same, id, number, name, division },
@@ -92,11 +92,12 @@ async function addLikeClass(parts: AppParts, tx: Transaction, { from, part }: Li
       createdAt: at,
     })),
   });
-  await appendLine(tx, { showId, type: 'class.created', body: { classId: id, number }, at });
+  await appendLine(parts, tx, { showId, type: 'class.created', body: { classId: id, number }, at });
   return row;
 }
 
-function withSeats(rule: PlacingRule, seatIds: ReadonlyMap<string, string>): Prisma.InputJsonObject {
+/** The rule with its named tie judges as other seats. */
+export function withSeats(rule: PlacingRule, seatIds: ReadonlyMap<string, string>): Prisma.InputJsonObject {
   const ties = rule.ties.map((tie) =>
     tie.code === 'tie-judge' ? { ...tie, judges: tie.judges.map((seat) => seatIds.get(seat) ?? seat) } : tie,
   );

@@ -7,7 +7,7 @@ import { withoutUndefined } from '../schemas/common.ts';
 import { dayDate } from '../show-time.ts';
 import { lockShow } from '../store/locks.ts';
 import { checkShow } from './create-show.ts';
-import { type ShowBody, type ShowChange, showOf } from './show-schemas.ts';
+import { ownName, type ShowBody, type ShowChange, showOf } from './show-schemas.ts';
 
 interface Change {
   readonly showId: string;
@@ -27,7 +27,8 @@ export async function changeShow(
   const after = { ...showOf(before), ...withoutUndefined(change) };
   checkShow(after);
   await mustKeepClassDays(tx, after);
-  const { name, place, timeZone, minorPublicName } = after;
+  const { place, timeZone, minorPublicName } = after;
+  const name = ownName(after);
   const show = await tx.prisma.show.update({
     where: { id: showId },
     data: {
@@ -38,7 +39,7 @@ export async function changeShow(
     },
   });
   const body = { showId, version: show.version };
-  await appendLine(tx, { showId, type: 'show.changed', body, at });
+  await appendLine(parts, tx, { showId, type: 'show.changed', body, at });
   return showOf(show);
 }
 

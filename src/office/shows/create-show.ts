@@ -3,7 +3,7 @@ import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
 import { dayDate, isTimeZone } from '../show-time.ts';
-import { type NewShow, type ShowBody, showOf } from './show-schemas.ts';
+import { type NewShow, ownName, type ShowBody, showOf } from './show-schemas.ts';
 
 /** Throws unknown_time_zone, days_out_of_order. */
 export async function createShow(parts: AppParts, tx: Transaction, asked: NewShow): Promise<ShowBody> {
@@ -13,13 +13,19 @@ export async function createShow(parts: AppParts, tx: Transaction, asked: NewSho
   const show = await tx.prisma.show.create({
     data: {
       ...rest,
+      name: ownName(asked),
       id: parts.ids.next(),
       firstDay: dayDate(firstDay),
       lastDay: dayDate(lastDay),
       createdAt: at,
     },
   });
-  await appendLine(tx, { showId: show.id, type: 'show.created', body: { showId: show.id }, at });
+  await appendLine(parts, tx, {
+    showId: show.id,
+    type: 'show.created',
+    body: { showId: show.id, kind: show.kind },
+    at,
+  });
   return showOf(show);
 }
 

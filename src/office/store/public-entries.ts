@@ -1,9 +1,11 @@
 /** Who is in a class, as everyone may see it: the names in their public form. */
 import type { Transaction } from '../../platform/database.ts';
 import type { ClassEntryStatus } from '../class-entries/status.ts';
-import { type NamedExhibitor, publicName, showsHorse } from '../public-name.ts';
+import { namedOf, withLastConsent } from '../consents/last-consent.ts';
+import { inYouthClasses } from '../consents/youth.ts';
+import { publicName, showsHorse } from '../public-name.ts';
 import { dayText } from '../show-time.ts';
-import { publicNameFormOf } from '../shows/show-schemas.ts';
+import { minorNameFormOf } from '../shows/show-schemas.ts';
 
 export interface PublicEntry {
   readonly classEntryId: string;
@@ -24,18 +26,22 @@ export async function publicEntries(
   const rows = await tx.prisma.classEntry.findMany({
     where: { classId, status: { not: 'moved' } },
     include: {
-      entry: { include: { exhibitor: true, horse: { select: { name: true } } } },
-      showClass: { select: { youth: true } },
+      entry: { include: { exhibitor: { include: withLastConsent }, horse: { select: { name: true } } } },
       show: { select: { minorPublicName: true, firstDay: true } },
     },
     orderBy: [{ goPosition: { sort: 'asc', nulls: 'last' } }, { entry: { backNumber: 'asc' } }],
   });
-  return rows.map(({ id, goPosition, status, entry, showClass, show }) => {
+  const ofUnknownAge = rows.filter(({ entry }) => entry.exhibitor.bornOn === null);
+  const young = await inYouthClasses(
+    tx,
+    ofUnknownAge.map(({ entry }) => entry.exhibitorId),
+  );
+  return rows.map(({ id, goPosition, status, entry, show }) => {
     const setting = {
       backNumber: entry.backNumber,
-      minorPublicName: publicNameFormOf(show.minorPublicName),
+      minorPublicName: minorNameFormOf(show.minorPublicName),
       firstDay: dayText(show.firstDay),
-      youthClass: showClass.youth,
+      inYouthClass: young.has(entry.exhibitorId),
     };
     const exhibitor = namedOf(entry.exhibitor);
     return {
@@ -46,15 +52,3 @@ export async function publicEntries(
     };
   });
 }
-
-interface StoredName {
-  readonly name: string;
-  readonly bornOn: Date | null;
-  readonly publicName: string | null;
-}
-
-const namedOf = ({ name, bornOn, publicName: chosen }: StoredName): NamedExhibitor => ({
-  name,
-  bornOn: bornOn === null ? null : dayText(bornOn),
-  publicName: chosen === null ? null : publicNameFormOf(chosen),
-});

@@ -83,14 +83,34 @@ export async function answerOnce<Body>(
 interface KeptAnswer<Body> {
   readonly requestHash: string;
   readonly status: number;
-  readonly response: { readonly body: Body; readonly headers: Readonly<Record<string, string>> };
+  /** `null`: it held the name of somebody who was erased since. */
+  readonly response: { readonly body: Body; readonly headers: Readonly<Record<string, string>> } | null;
 }
 
 async function replay<Body>(tx: SqlTransaction, asked: KeyedRequest): Promise<Answer<Body>> {
   const found = await tx.sql.row<KeptAnswer<Body>>(kept, [asked.key, asked.scope]);
   if (found === undefined) throw new Error('the kept answer is gone');
+  if (found.response === null) throw problem('answer_erased');
   if (found.requestHash !== asked.requestHash) throw problem('idempotency_key_reused');
   return { status: found.status, ...found.response, replayed: true };
+}
+
+/** The fingerprint of the request goes too: a name and a birthday can be guessed and tried against it. */
+const forgetResponses: Statement = {
+  name: 'idempotency.forget-responses',
+  text: `
+    UPDATE idempotency_key SET response = NULL, request_hash = repeat('0', 64)
+    WHERE response IS NOT NULL
+      AND (response -> 'body' ->> 'id' = ANY ($1) OR response -> 'body' ->> 'exhibitorId' = ANY ($1))
+    RETURNING key`,
+};
+
+/**
+ * Forgets what was answered about these records, and keeps that it was: who sends such a request again is refused
+ * with answer_erased. Returns how many answers there were.
+ */
+export async function forgetAnswers(tx: SqlTransaction, recordIds: readonly string[]): Promise<number> {
+  return (await tx.sql.rows(forgetResponses, [recordIds])).length;
 }
 
 /** Sends status, headers and body. */

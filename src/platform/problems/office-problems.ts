@@ -107,6 +107,43 @@ export const officeProblems = {
     title: 'The entry cannot go from its status to that one',
     whatToDo: 'Look at its present status; the ones that may follow stand under "detail".',
   },
+  consent_needs_parent: {
+    status: 422,
+    title: 'A minor cannot give this consent alone',
+    whatToDo:
+      'Record the word of a parent or guardian, or put the date of birth right. Until then the name is shown as the show shows minors.',
+  },
+  consent_overtaken: {
+    status: 409,
+    title: 'A later word, which shows less of the name, is on record',
+    whatToDo: 'Ask the family again, and record what they say today with the day of today.',
+  },
+  exhibitor_erased: {
+    status: 409,
+    title: 'The name of this exhibitor was erased, for good',
+    whatToDo: 'Leave the record as it is. Whoever shows again is a new exhibitor.',
+  },
+  erasure_not_confirmed: {
+    status: 422,
+    title: 'What was repeated is not of this exhibitor, and an erasure cannot be undone',
+    whatToDo: 'Repeat a back number, or the id, of the exhibitor that you mean. Nothing was erased.',
+  },
+  answer_erased: {
+    status: 410,
+    title: 'The request was carried out before; its answer held a name that was erased since',
+    whatToDo: 'Read the record itself. Nothing of this request was done again.',
+  },
+  rehearsal_of_practice: {
+    status: 409,
+    title: 'A practice show has no rehearsals of its own',
+    whatToDo: 'Rehearse the official show, as often as you like.',
+  },
+  class_not_empty: {
+    status: 409,
+    title: 'Something is written in this class, though its first card was never opened',
+    whatToDo:
+      'Have the office look at what stands under "detail" before anything is judged. Nothing was opened.',
+  },
   reason_needed: {
     status: 422,
     title: 'A reason is needed',
