@@ -5,6 +5,7 @@ import pg from 'pg';
 import { readConfig } from '../config.ts';
 import { type RunningService, startService, stopOnSignal } from '../main.ts';
 import { startPostgres } from '../platform/postgres/embedded-postgres.ts';
+import { ensureSigningKey } from '../platform/service-keys.ts';
 import { apiAt } from './demo/api.ts';
 import { readDemoShow } from './demo/demo-files.ts';
 import { fillDemo } from './demo/fill-demo.ts';
@@ -20,6 +21,7 @@ const demoDatabase = 'ringledger_demo';
 async function main(): Promise<void> {
   const { values } = parseArgs({ options: { fresh: { type: 'boolean', default: false } } });
   process.env.LOG_LEVEL ??= 'warn';
+  await provideKeys();
   let running: RunningService | undefined;
   stopOnSignal(() => running, say);
   const stopPostgres = await provideDatabase(values.fresh);
@@ -36,6 +38,14 @@ async function main(): Promise<void> {
   }
   const tour = await showAround(running, values.fresh);
   console.log(printed(running.address, tour));
+}
+
+/** Of their own and marked as the demo's, so that no real service signs with them. */
+async function provideKeys(): Promise<void> {
+  const { signingKeysFile, folder } = readConfig(process.env);
+  const file = signingKeysFile ?? join(folder, 'demo-signing-keys.json');
+  await ensureSigningKey(file, { demo: true });
+  process.env.SIGNING_KEYS_FILE = file;
 }
 
 /** Where no DATABASE_URL is set: the embedded PostgreSQL, with a database for the demo alone. */
