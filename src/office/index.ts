@@ -18,6 +18,7 @@ export { type ClassEntryStatus, isGoing } from './class-entries/status.ts';
 export { created, once } from './once.ts';
 export { addScoreSheet } from './sheets/add-score-sheet.ts';
 export { addBundledSheets } from './sheets/bundled-sheets.ts';
+export { isPractice, shownName } from './shows/show-schemas.ts';
 export {
   type LoadedClass,
   type LoadedEntry,

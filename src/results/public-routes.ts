@@ -7,7 +7,7 @@ import { isKnownToReader } from '../platform/http/versions.ts';
 import { postingSummaryAnswer } from './answers.ts';
 import { readBoard } from './read-board.ts';
 import { readCombination } from './read-combination.ts';
-import { listPostings, readOnePosting } from './read-postings.ts';
+import { isOfPractice, listPostings, readOnePosting } from './read-postings.ts';
 import { PostedResults, readEntryResult, type SentResult } from './read-result.ts';
 import {
   boardAnswer,
@@ -68,7 +68,10 @@ export function publicRoutes(app: App, parts: AppParts): void {
         response: { 200: postingsAnswer, ...refusals('not_found') },
       },
     },
-    async ({ params }) => ({ postings: (await listPostings(sql, params.classId)).map(postingSummaryAnswer) }),
+    async ({ params: { classId } }) => ({
+      practice: await isOfPractice(sql, classId),
+      postings: (await listPostings(sql, classId)).map(postingSummaryAnswer),
+    }),
   );
   app.get(
     '/postings/:postingId',
@@ -82,7 +85,8 @@ export function publicRoutes(app: App, parts: AppParts): void {
     },
     async ({ params }) => {
       const posting = await readOnePosting(sql, params.postingId);
-      return { ...postingSummaryAnswer(posting), body: posting.body };
+      const practice = await isOfPractice(sql, posting.classId);
+      return { practice, ...postingSummaryAnswer(posting), body: posting.body };
     },
   );
   app.get(

@@ -1,4 +1,5 @@
 /** The classes of a show and where each of them stands: what exhibitors look at all day. */
+import { isPractice, shownName } from '../office/index.ts';
 import { problem } from '../platform/problems/index.ts';
 import type { Sql } from '../platform/sql.ts';
 import type { PostingSummary } from './class-records.ts';
@@ -10,6 +11,7 @@ interface BoardShow {
   readonly name: string;
   readonly place: string;
   readonly timeZone: string;
+  readonly kind: string;
 }
 
 interface BoardRow {
@@ -33,8 +35,13 @@ export async function readBoard(sql: Sql, showId: string) {
   const show = await sql.row<BoardShow>(readShow, [showId]);
   if (show === undefined) throw problem('not_found', { detail: 'There is no such show.' });
   const rows = await sql.rows<BoardRow>(readShowBoard, [showId]);
-  return { show, classes: rows.map(boardLine) };
+  return { show: boardHead(show), classes: rows.map(boardLine) };
 }
+
+const boardHead = (show: BoardShow) => {
+  const { id, place, timeZone } = show;
+  return { id, name: shownName(show), place, timeZone, practice: isPractice(show) };
+};
 
 /** Some classes, in the order of the program. */
 export async function readBoardLines(sql: Sql, classIds: readonly string[]) {

@@ -33,6 +33,7 @@ export async function readCombination(reader: Reader, { showId, phases, withoutP
   const line = (entry: string) =>
     shown.get(entry) ?? { backNumber: Number(entry), name: `No. ${entry}`, horse: null };
   return {
+    practice: posted.some(({ records }) => records.ofClass.practice),
     phases: posted.map(({ records, phase }) => ({
       classId: records.ofClass.id,
       number: records.ofClass.number,

@@ -73,6 +73,7 @@ export async function readPostedResult(reader: Reader, classId: string) {
   const posting = mustBePosted(records);
   const { body } = posting;
   return {
+    practice: records.ofClass.practice,
     class: classHead(records),
     posting: postingSummaryAnswer(posting),
     rule: ruleAnswer(records, body),
@@ -92,6 +93,7 @@ export async function readEntryResult(reader: Reader, classId: string, backNumbe
   if (entry === undefined)
     throw problem('not_found', { detail: `Back number ${backNumber} is not in this class.` });
   return {
+    practice: records.ofClass.practice,
     class: classHead(records),
     posting: postingSummaryAnswer(posting),
     ...whoIsWho(records, body).shown(entry.id),

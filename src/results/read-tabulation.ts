@@ -16,6 +16,7 @@ export async function readTabulation(reader: Reader, classId: string) {
 function tabulationAnswer(tabulation: Tabulation) {
   const { records, body, cards, missing, changedSincePosting } = tabulation;
   return {
+    practice: records.ofClass.practice,
     class: classHead(records),
     cardsMissing: missing.map(({ seat, why }) => ({
       seatId: seat.id,

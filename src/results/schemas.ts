@@ -11,6 +11,9 @@ const number = z
 const ordinal = z.int().min(1).max(1_000_000);
 const words = z.string().trim().min(1).max(1000);
 
+/** Beside the mark in the name of the show: so that no reader of an answer can take it for a real result. */
+const practice = z.boolean().describe('A rehearsal: nothing of it counts.');
+
 export const classParams = z.strictObject({ classId: id });
 export const postingParams = z.strictObject({ postingId: id });
 export const entryParams = z.strictObject({
@@ -127,6 +130,7 @@ const classHead = z.object({
 
 export const resultAnswer = z
   .object({
+    practice,
     class: classHead,
     posting: postingSummary,
     rule: z.array(z.string()).describe('How the class is placed, in sentences.'),
@@ -149,6 +153,7 @@ export const openTieAnswer = z.object({
 
 export const tabulationAnswer = z
   .object({
+    practice,
     class: classHead,
     state: z.string(),
     cardsMissing: z.array(
@@ -171,13 +176,15 @@ export const tabulationAnswer = z
   })
   .describe('The merged result of the cards that are signed so far. Nothing is posted by reading it.');
 
-export const postingsAnswer = z.object({ postings: z.array(postingSummary) });
+export const postingsAnswer = z.object({ practice, postings: z.array(postingSummary) });
 export const postingAnswer = postingSummary.extend({
+  practice,
   body: z.unknown().describe('The posting as it was hashed; api-docs/guide.md says how to repeat it.'),
 });
 
 export const entryAnswer = z
   .object({
+    practice,
     class: classHead,
     posting: postingSummary,
     backNumber: ordinal,
@@ -232,7 +239,7 @@ export const agreementAnswer = z.object({
 });
 
 export const boardAnswer = z.object({
-  show: z.object({ id, name: z.string(), place: z.string(), timeZone: z.string() }),
+  show: z.object({ id, name: z.string(), place: z.string(), timeZone: z.string(), practice }),
   classes: z.array(
     z.object({
       id,
@@ -279,6 +286,7 @@ export const combinationQuery = z.strictObject({
 
 export const combinationAnswer = z
   .object({
+    practice,
     phases: z.array(z.object({ classId: id, number: ordinal, name: z.string(), weight: number })),
     placings: z.array(placedLine.omit({ classEntryId: true })),
     unplaced: z.array(unplacedLine.omit({ classEntryId: true })),

@@ -59,6 +59,11 @@ export const readMark: Statement = {
     WHERE show_class.id = $1::uuid`,
 };
 
+export const readKind: Statement = {
+  name: 'results.read-kind',
+  text: `SELECT show.kind FROM show_class JOIN show ON show.id = show_class.show_id WHERE show_class.id = $1::uuid`,
+};
+
 /** What the state of a class follows from. Cards of judges who withdrew do not count. */
 const boardLine = `
     SELECT show_class.id, show_class.number, show_class.name, ring.name AS ring, show_class.status,
@@ -101,5 +106,5 @@ export const readClassesOnBoard: Statement = {
 
 export const readShow: Statement = {
   name: 'results.read-show',
-  text: `SELECT id, name, place, time_zone AS "timeZone" FROM show WHERE id = $1::uuid`,
+  text: `SELECT id, name, place, time_zone AS "timeZone", kind FROM show WHERE id = $1::uuid`,
 };

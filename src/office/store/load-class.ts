@@ -9,10 +9,13 @@ import type { PublishCards } from '../classes/class-schemas.ts';
 import { seatRole } from '../panel/seats.ts';
 import { coefficientText } from '../patterns/pattern-schemas.ts';
 import { definitionOf } from '../sheets/sheet-schemas.ts';
+import { isPractice } from '../shows/show-schemas.ts';
 
 export interface LoadedClass {
   readonly id: string;
   readonly showId: string;
+  /** Of a practice show: nothing of it counts. */
+  readonly practice: boolean;
   readonly number: number;
   readonly name: string;
   readonly discipline: string;
@@ -60,6 +63,7 @@ export interface LoadedEntry {
 
 const parts = {
   sheet: true,
+  show: { select: { kind: true } },
   pattern: { include: { maneuvers: { orderBy: { position: 'asc' } } } },
   seats: { include: { person: { select: { name: true } } }, orderBy: { seatOrder: 'asc' } },
   classEntries: {
@@ -92,6 +96,7 @@ export async function loadClass(
   } = row;
   return {
     ...{ id, showId, number, name, discipline, division, youth, calledAt, drawSeed, placesGiven, version },
+    practice: isPractice(row.show),
     status: row.status as LoadedClass['status'],
     publishCards: row.publishCards as PublishCards,
     sheet: { id: sheet.id, hash: sheet.hash, definition: definitionOf(sheet) },
