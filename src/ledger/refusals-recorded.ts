@@ -9,6 +9,10 @@ const why = {
   other_show: 'A pass of one show was used for another.',
   other_seat: "Somebody reached for another judge's card.",
   card_hidden: 'Somebody asked for marks of a card that is not signed.',
+  token_revoked: 'A session that was ended, or whose account was closed, is still used.',
+  phone_revoked: 'A phone that was taken off the show is still used: it may be in wrong hands.',
+  proof_invalid: 'The token of a phone is used by somebody without its key: it was stolen.',
+  proof_replayed: 'A request of a phone came a second time, as somebody sends it who listened in.',
 } as const satisfies Partial<Record<ProblemCode, string>>;
 
 /** Each with what it says about its sender. */

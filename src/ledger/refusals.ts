@@ -14,7 +14,7 @@ import { showAskedFor } from './refusals-show.ts';
 import { onBehalfOf } from './sender.ts';
 
 export interface RefusalAccess {
-  /** Whose account or phone it is, also one that was refused at the door; `undefined`: a stranger. */
+  /** Whoever came in with a good pass; `undefined`: a stranger. */
   readonly sender: (request: FastifyRequest) => LineActor | undefined;
 }
 
@@ -25,6 +25,8 @@ interface Refusal {
   readonly method: string;
   /** As it is registered: "/v1/shows/:showId". What stood in its places may be anything. */
   readonly route: string;
+  /** Whose token was used by somebody without its key. */
+  readonly phoneId: string | undefined;
 }
 
 /** The first of several equal refusals is written at once, the others within a minute together, as a number. */
@@ -35,10 +37,11 @@ export function recordRefusals(app: App, parts: AppParts, { sender }: RefusalAcc
   const lines = new RefusalLines(parts, () => app.log.warn('a refusal was not written to the ledger'));
   app.addHook('onError', async (request, _reply, error: unknown) => {
     if (!(error instanceof Problem) || recordedRefusals[error.code] === undefined) return;
-    const actor = sender(request);
+    const { code, details } = error;
+    const { actor = sender(request), phoneId } = details.refused ?? {};
     if (actor === undefined) return;
     const { method, routeOptions } = request;
-    const asked = { method, route: routeOptions.url ?? '', code: error.code, actor };
+    const asked = { method, route: routeOptions.url ?? '', code, actor, phoneId };
     await lines.record(request.params, asked);
   });
   const each = setInterval(() => void lines.tellCounts(), togetherMilliseconds);
@@ -93,10 +96,10 @@ class RefusalLines {
   }
 
   async #tell(counted: Counted): Promise<void> {
-    const { ledgerId, actor, code, method, route } = counted.refusal;
+    const { ledgerId, actor, ...what } = counted.refusal;
     const times = counted.waiting;
     counted.waiting = 0;
-    const body = { code, method, route, times };
+    const body = { ...what, times };
     const at = this.#parts.clock.now();
     try {
       await onBehalfOf(actor, () =>

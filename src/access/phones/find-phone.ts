@@ -1,4 +1,5 @@
 /** The phone of a proof, and the proof spent: one round trip to the database, because every request of a phone takes it. */
+import type { LineActor } from '../../evidence/index.ts';
 import { problem } from '../../platform/problems/index.ts';
 import type { Sql, Statement } from '../../platform/sql.ts';
 import type { PhoneRole } from './phone-schemas.ts';
@@ -45,10 +46,14 @@ export async function findPhone(sql: Sql, { thumbprint, hash }: CheckedProof, at
   const row = await sql.row<FoundRow>(spendAndFind, [thumbprint, hash, at]);
   if (row === undefined) throw problem('phone_unknown');
   const { revoked, fresh, ...phone } = row;
-  if (revoked) throw problem('phone_revoked');
-  if (!fresh) throw problem('proof_replayed');
+  const refused = { actor: actorOf(phone) };
+  if (revoked) throw problem('phone_revoked', { refused });
+  if (!fresh) throw problem('proof_replayed', { refused });
   return phone;
 }
+
+const actorOf = ({ id: phone, role, personId: person }: FoundPhone): LineActor =>
+  role === 'gate' || person === null ? { as: 'gate', phone } : { as: role, phone, person };
 
 const forget: Statement = {
   name: 'phones.forget-proofs',

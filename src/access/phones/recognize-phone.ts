@@ -23,7 +23,10 @@ export class PhoneDoor {
     const holder = await readPhoneToken(this.#parts, token);
     const proof = await this.prove(request, reply, token);
     if (proof.thumbprint !== holder.thumbprint) {
-      throw problem('proof_invalid', { detail: 'It is signed by another key than the one of the token.' });
+      throw problem('proof_invalid', {
+        detail: 'It is signed by another key than the one of the token.',
+        refused: { actor: { as: 'everyone' }, phoneId: holder.phoneId },
+      });
     }
     const phone = await findPhone(this.#parts.db.sql, proof, this.#parts.clock.now());
     if (phone.id !== holder.phoneId) throw problem('token_invalid');

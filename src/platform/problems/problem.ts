@@ -1,4 +1,5 @@
 /** RFC 9457 problem details, as thrown by the verbs and as sent. */
+import type { LineActor } from '../../evidence/index.ts';
 import { type ProblemCode, problemCatalogue } from './catalogue.ts';
 
 /** One thing that is wrong in the request. */
@@ -8,12 +9,21 @@ export interface FieldFault {
   readonly message: string;
 }
 
+export interface RefusedPass {
+  /** Who used it. */
+  readonly actor: LineActor;
+  /** The phone that it was made for, where whoever used it does not hold that phone's key. */
+  readonly phoneId?: string;
+}
+
 export interface ProblemDetails {
   /** What is wrong this time, in a sentence with the numbers and codes that matter; never a person's name. */
   readonly detail?: string;
   readonly errors?: readonly FieldFault[];
   /** Members beside the standard ones, e.g. the ids of open ties. */
   readonly more?: Readonly<Record<string, unknown>>;
+  /** Where the door refuses a pass that it knows: whose it was. For the ledger, never answered. */
+  readonly refused?: RefusedPass;
   /** Response headers, e.g. Allow. */
   readonly headers?: Readonly<Record<string, string>>;
 }
