@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { id } from '../schemas/common.ts';
 import { wording } from '../schemas/text.ts';
+import type { PublicEntry } from '../store/public-entries.ts';
 import { classEntryStatuses } from './status.ts';
 
 export const newClassEntry = z.strictObject({
@@ -22,8 +23,8 @@ export const classEntryBody = z.strictObject({
   classId: id,
   entryId: id,
   backNumber: z.int(),
-  exhibitor: z.string().describe('Full name; this is for the office.'),
-  horse: z.string(),
+  exhibitor: z.string().describe('Full name for the office; for the gate in its public form.'),
+  horse: z.string().nullable().describe('null: for the gate, where it is not public.'),
   goPosition: z.int().nullable(),
   status: z.enum(classEntryStatuses),
   statusReason: z.string().nullable(),
@@ -60,3 +61,9 @@ export const classEntryOf = (row: ClassEntryRow): ClassEntryBody => ({
   statusReason: row.statusReason,
   addedLate: row.addedLate,
 });
+
+/** The gate works by back numbers: who may be called by name, and which horse, is the families' choice. */
+export function asPublic(body: ClassEntryBody, entries: readonly PublicEntry[] = []): ClassEntryBody {
+  const shown = entries.find(({ classEntryId }) => classEntryId === body.id);
+  return { ...body, exhibitor: shown?.exhibitor ?? `No. ${body.backNumber}`, horse: shown?.horse ?? null };
+}

@@ -1,13 +1,23 @@
+import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { requireRole } from '../../access/index.ts';
+import { actorOf, office, officeReading, openTo, seesAsOffice } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
 import { refusals } from '../../platform/http/refusals.ts';
 import { problem } from '../../platform/problems/index.ts';
 import { changed, created, once } from '../once.ts';
 import { accessRefusals, classEntryParams, classParams } from '../schemas/common.ts';
+import { publicEntries } from '../store/public-entries.ts';
 import { addClassEntry } from './add-class-entry.ts';
 import { changeStatus } from './change-status.ts';
-import { classEntryBody, classEntryOf, newClassEntry, newStatus, withEntry } from './class-entry-schemas.ts';
+import {
+  asPublic,
+  type ClassEntryBody,
+  classEntryBody,
+  classEntryOf,
+  newClassEntry,
+  newStatus,
+  withEntry,
+} from './class-entry-schemas.ts';
 
 const tags = ['Entries'];
 
@@ -15,14 +25,16 @@ export const classEntryRoutes: FeatureRoutes = async (app, { parts }) => {
   const { prisma } = parts.db;
 
   app.get('/shows/:showId/classes/:classId/entries', {
-    onRequest: requireRole(parts, 'office', 'gate'),
+    config: openTo(...officeReading, 'gate'),
     schema: {
       tags,
-      summary: 'The entries of a class with full names, in the order of go, those moved to other classes too',
+      summary:
+        'The entries of a class, in the order of go, those moved to other classes too; full names for the office',
       params: classParams,
       response: { 200: z.strictObject({ items: z.array(classEntryBody) }), ...refusals(...accessRefusals) },
     },
-    handler: async ({ params: { showId, classId } }) => {
+    handler: async (request) => {
+      const { showId, classId } = request.params;
       if ((await prisma.showClass.count({ where: { id: classId, showId } })) === 0)
         throw problem('not_found');
       const rows = await prisma.classEntry.findMany({
@@ -30,12 +42,15 @@ export const classEntryRoutes: FeatureRoutes = async (app, { parts }) => {
         include: withEntry,
         orderBy: [{ goPosition: { sort: 'asc', nulls: 'last' } }, { entry: { backNumber: 'asc' } }],
       });
-      return { items: rows.map(classEntryOf) };
+      const items = rows.map(classEntryOf);
+      if (seesAsOffice(actorOf(request), showId)) return { items };
+      const entries = await publicEntries(parts.db, classId);
+      return { items: items.map((item) => asPublic(item, entries)) };
     },
   });
 
   app.post('/shows/:showId/classes/:classId/entries', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Enter an entry in a class; a late add once the order of go is drawn',
@@ -56,7 +71,7 @@ export const classEntryRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.put('/shows/:showId/classes/:classId/entries/:classEntryId/status', {
-    onRequest: requireRole(parts, 'office', 'gate'),
+    config: openTo(...office, 'gate'),
     schema: {
       tags,
       summary: 'Check in, scratch, mark as no-show or excused, or take that back',
@@ -69,7 +84,12 @@ export const classEntryRoutes: FeatureRoutes = async (app, { parts }) => {
     },
     handler: (request, reply) =>
       once({ parts, request, reply }, async (tx) =>
-        changed(await changeStatus(parts, tx, { ...request.params, ...request.body })),
+        changed(forSender(request, await changeStatus(parts, tx, { ...request.params, ...request.body }))),
       ),
   });
 };
+
+/** What is kept for a request that the gate sends twice holds no name at all. */
+function forSender(request: FastifyRequest, body: ClassEntryBody): ClassEntryBody {
+  return actorOf(request).as === 'office' ? body : asPublic(body);
+}
