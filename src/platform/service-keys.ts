@@ -80,12 +80,15 @@ export async function ensureSigningKey(
   { demo = false }: { readonly demo?: boolean } = {},
 ): Promise<StoredKeys> {
   if (!existsSync(file)) {
-    const first = { ...(demo ? { demo } : {}), keys: [await newKey()] };
+    const first = { ...(demo ? { demo } : {}), ...(await firstSigningKeys()) };
     // A link is refused where the file is there, which renaming would write over.
     writeKeyFile(file, first, linkUnlessThere);
   }
   return readKeyFile(file);
 }
+
+/** One key, kept nowhere yet. */
+export const firstSigningKeys = async (): Promise<StoredKeys> => ({ keys: [await newKey()] });
 
 async function newKey() {
   const { privateKey } = await generateKeyPair(evidenceAlgorithm, { extractable: true });

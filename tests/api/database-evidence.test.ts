@@ -1,9 +1,11 @@
-/** What the database itself refuses, whoever writes to it: no code of the service stands between. */
+/** What the database itself refuses, even to the owner of its tables: no code of the service stands between. */
+import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 import { bundle, type Office, openOffice, signCard } from './office-client.ts';
 
 let service: TestApp;
+let owner: pg.Pool;
 let office: Office;
 let classId: string;
 let seatId: string;
@@ -11,7 +13,7 @@ let entryId: string;
 
 const hash = 'a'.repeat(64);
 const id = () => service.parts.ids.next();
-const run = (text: string, values: readonly unknown[] = []) => service.parts.db.pool.query(text, [...values]);
+const run = (text: string, values: readonly unknown[] = []) => owner.query(text, [...values]);
 
 /** PostgreSQL's code and the constraint or message of a refusal. */
 async function refused(text: string, values: readonly unknown[] = []) {
@@ -26,6 +28,7 @@ async function refused(text: string, values: readonly unknown[] = []) {
 
 beforeAll(async () => {
   service = await buildTestApp();
+  owner = new pg.Pool({ connectionString: service.ownerUrl, max: 2 });
   await bundle(service, 'horsemanship');
   office = await openOffice(service);
   classId = (await office.addClass(1)).id;
@@ -49,7 +52,10 @@ beforeAll(async () => {
     [id(), classId, hash, at],
   );
 });
-afterAll(() => service.close());
+afterAll(async () => {
+  await owner.end();
+  await service.close();
+});
 
 describe('evidence', () => {
   const tables = [
@@ -60,6 +66,7 @@ describe('evidence', () => {
     'order_draw',
     'score_sheet',
     'class_relation',
+    'signing_key',
   ];
 
   it.each(tables)('of %s is never changed, removed or emptied', async (table) => {

@@ -18,7 +18,7 @@ describe('the server dies while a card comes in', () => {
   });
   afterAll(() => service.close());
   beforeEach(async () => {
-    mortal = await startMortalServer(service.parts.db.url);
+    mortal = await startMortalServer(service.ownerUrl);
     setting = await setUpClass(service, { judges, entries: 2 });
   });
   afterEach(() => mortal.kill());

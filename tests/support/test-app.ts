@@ -5,6 +5,8 @@ import { readConfig } from '../../src/config.ts';
 import { type App, type AppParts, randomIds } from '../../src/platform/app-parts.ts';
 import { openDatabase } from '../../src/platform/database.ts';
 import { listenToLedger } from '../../src/platform/live-lines.ts';
+import { ensureServiceLogin } from '../../src/platform/postgres/service-role.ts';
+import { firstSigningKeys, type ServiceKeys, serviceKeys } from '../../src/platform/service-keys.ts';
 import { createTestDatabase } from './test-database.ts';
 
 export interface TestClock {
@@ -17,11 +19,16 @@ export interface TestApp {
   readonly app: App;
   readonly parts: AppParts;
   readonly clock: TestClock;
+  /** The database as its owner, for what the service itself may not do; `parts.db` is as the service works. */
+  readonly ownerUrl: string;
   /** Closes the app and drops its database. */
   readonly close: () => Promise<void>;
 }
 
 export const testSecret = 'a secret for tests that is long enough for a key';
+
+/** The same for all apps of a file, as processes of one service have them. */
+const keys: Promise<ServiceKeys> = firstSigningKeys().then(serviceKeys);
 
 interface Wanted {
   /** Another app over the database of this one. */
@@ -31,11 +38,11 @@ interface Wanted {
 
 export async function buildTestApp({ beside, environment = {} }: Wanted = {}): Promise<TestApp> {
   const database =
-    beside === undefined
-      ? await createTestDatabase()
-      : { url: beside.parts.db.url, drop: async () => undefined };
-  const db = openDatabase(database.url, { connections: 8 });
-  const live = await listenToLedger(database.url);
+    beside === undefined ? await createTestDatabase() : { url: beside.ownerUrl, drop: async () => undefined };
+  const tokenKey = new TextEncoder().encode(testSecret);
+  const url = await ensureServiceLogin(database.url, tokenKey);
+  const db = openDatabase(url, { connections: 8 });
+  const live = await listenToLedger(url);
   const clock = testClock();
   const config = readConfig({
     NODE_ENV: 'test',
@@ -45,8 +52,7 @@ export async function buildTestApp({ beside, environment = {} }: Wanted = {}): P
     TOKEN_SECRET: testSecret,
     ...environment,
   });
-  const tokenKey = new TextEncoder().encode(testSecret);
-  const parts: AppParts = { config, db, clock, ids: randomIds, tokenKey, live };
+  const parts: AppParts = { config, db, clock, ids: randomIds, tokenKey, keys: await keys, live };
   const app = await buildApp(parts);
   const close = async () => {
     await app.close();
@@ -54,7 +60,7 @@ export async function buildTestApp({ beside, environment = {} }: Wanted = {}): P
     await db.close();
     await database.drop();
   };
-  return { app, parts, clock, close };
+  return { app, parts, clock, ownerUrl: database.url, close };
 }
 
 /** Begins at the present, because a pass must not have ended; each look is a millisecond later than the one before. */
