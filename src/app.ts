@@ -1,5 +1,14 @@
 /** Builds the service from given parts. Whoever wants it to listen does that elsewhere. */
-import { accessRoutes, actorOf, knowActor, seesAsOffice } from './access/index.ts';
+import {
+  accessRoutes,
+  actorOf,
+  guardRoutes,
+  isDoor,
+  openTo,
+  PhoneDoor,
+  seesAsOffice,
+  senderOf,
+} from './access/index.ts';
 import { cardRoutes } from './cards/index.ts';
 import { liveRoutes } from './ledger/index.ts';
 import { officeRoutes } from './office/index.ts';
@@ -7,23 +16,31 @@ import type { App, AppParts, FeatureRoutes } from './platform/app-parts.ts';
 import { browseRoutes, describeRoutes } from './platform/docs/openapi.ts';
 import { createServer } from './platform/http/create-server.ts';
 import { healthRoutes } from './platform/http/health.ts';
+import { limitSenders } from './platform/http/rate-limits.ts';
 import { resultRoutes } from './results/index.ts';
 
 /** Everything under `/v1`. */
-function features(parts: AppParts): readonly FeatureRoutes[] {
+function features(door: PhoneDoor): readonly FeatureRoutes[] {
   const live = liveRoutes({
-    onRequest: knowActor(parts),
+    config: openTo('everyone'),
     hearsAll: (request, showId) => seesAsOffice(actorOf(request), showId),
   });
-  return [accessRoutes, officeRoutes, cardRoutes, resultRoutes, live];
+  return [accessRoutes(door), officeRoutes, cardRoutes, resultRoutes, live];
 }
 
 export async function buildApp(parts: AppParts): Promise<App> {
+  const { config } = parts;
   const app = await createServer(parts);
+  const door = new PhoneDoor(parts);
+  guardRoutes(app, { parts, door });
+  limitSenders(app, {
+    ...{ perSender: config.senderRequestsPerMinute, atDoors: config.signInsPerMinute },
+    ...{ senderOf, isDoor },
+  });
   await describeRoutes(app);
-  if (parts.config.browsableDocs) await browseRoutes(app);
+  if (config.browsableDocs) await browseRoutes(app);
   await app.register(healthRoutes, { parts });
-  for (const feature of features(parts)) await app.register(feature, { parts, prefix: '/v1' });
+  for (const feature of features(door)) await app.register(feature, { parts, prefix: '/v1' });
   await app.ready();
   return app;
 }

@@ -1,11 +1,16 @@
-export { type Actor, type Role, reachesShow } from './actor.ts';
+export { type OpenedSession, openSession } from './accounts/sessions.ts';
 export {
-  actorOf,
-  knowActor,
+  type Actor,
+  type Duty,
+  duties,
   mustHoldSeat,
-  requireRole,
-  requireServiceOffice,
+  mustServeAllShows,
+  officeOf,
+  reachesShow,
   seesAsOffice,
-} from './require-role.ts';
+  senderKey,
+} from './actor.ts';
+export { actorOf, guardRoutes, isDoor, senderOf } from './guard.ts';
+export { type AccessRule, type Caller, office, officeReading, openTo } from './open-to.ts';
+export { PhoneDoor } from './phones/recognize-phone.ts';
 export { accessRoutes } from './routes.ts';
-export { type IssuedToken, issueToken } from './tokens.ts';

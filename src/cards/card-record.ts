@@ -21,6 +21,8 @@ export interface CardRecord {
   readonly placingRule: PlacingRule;
   readonly sheetCode: string;
   readonly sheetVersion: number;
+  /** Fingerprint of the sheet's definition. */
+  readonly sheetHash: string;
   readonly sheet: ScoreSheet;
   readonly maneuvers: readonly SheetManeuver[];
   /** Of the last signed revision; `null`: the card is not signed. */
@@ -59,7 +61,7 @@ export const mustBreakTies = ({ sheet, placingRule }: CardRecord): boolean =>
 /** The card for someone who may see it. Throws not_found, other_show, other_seat, card_hidden. */
 export async function cardForReading(tx: SqlTransaction, cardId: string, actor: Actor): Promise<CardRecord> {
   const card = await loadCard(tx, cardId, actor);
-  if (actor.role === 'office' && card.revision === null) throw problem('card_hidden');
+  if (actor.as === 'office' && card.revision === null) throw problem('card_hidden');
   return card;
 }
 

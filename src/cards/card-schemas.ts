@@ -6,6 +6,7 @@
 import { z } from 'zod';
 import type { CardContent } from '../engine/sheets/card-types.ts';
 import { type Go, type ManeuverMark, rulingCodes } from '../engine/sheets/types.ts';
+import { type SignedCard, signedCardForm } from '../evidence/index.ts';
 
 /** `"½"` and `"1e309"` come through to the engine, which says why they are no marks. */
 const mark = z
@@ -94,27 +95,52 @@ export const contentSchema: z.ZodType<CardContent> = z
 
 const hash = z.string().regex(/^[0-9a-f]{64}$/, 'a SHA-256 in small hex');
 const signedAt = z.iso
-  .datetime({ offset: true, abort: true, error: 'a moment such as 2026-05-02T14:03:05Z' })
-  .refine((text) => text >= '2000' && text < '2200', 'a moment of the years 2000 to 2199')
-  .describe("When the judge signed, by her phone's clock.");
+  .datetime({
+    precision: 3,
+    abort: true,
+    error: 'a moment in UTC with milliseconds: 2026-05-02T14:03:05.000Z',
+  })
+  .refine((text) => text >= '2000' && text < '2200', 'a moment of the years 2000 to 2199');
 
 export const openingSchema = z.strictObject({
   seatId: z.uuid('the id of a seat of this class').toLowerCase(),
 });
 
-export const signatureSchema = z.strictObject({
-  signedAt,
-  contentHash: hash
-    .exactOptional()
-    .describe('SHA-256 over the canonical form (RFC 8785) of what the judge saw when she signed.'),
-  content: contentSchema
-    .exactOptional()
-    .describe('The whole card, as the phone has it; left out: it is put together from the drafts.'),
-});
+/** The form of what a phone signs; whether the sheet allows the marks is the engine's question. */
+export const signedCardSchema: z.ZodType<SignedCard> = z
+  .strictObject({
+    form: z.literal(signedCardForm),
+    showId: z.uuid(),
+    classId: z.uuid(),
+    seatId: z.uuid(),
+    cardId: z.uuid(),
+    sheet: z.strictObject({ code: z.string().max(60), version: z.int().min(1), hash }),
+    revision: z.int().min(1).describe('1 as first signed, 2 for the first amendment ...'),
+    previousHash: hash.nullable().describe('contentHash of the revision that it amends: the last one.'),
+    reason: z
+      .string()
+      .max(2000)
+      .refine(isPlainText, 'no control characters')
+      .nullable()
+      .describe('Why it is amended.'),
+    signedAt: signedAt.describe("By the phone's clock."),
+    content: contentSchema,
+  })
+  .meta({
+    id: 'SignedCardStatement',
+    description: 'The payload of a signed card, in its canonical form (RFC 8785).',
+  });
 
-export const amendmentSchema = z.strictObject({
-  signedAt,
-  reason: z.string().max(2000).refine(isPlainText, 'no control characters').exactOptional(),
-  content: contentSchema,
-  previousHash: hash.describe('contentHash of the revision that is amended: the last one.'),
+/** Twice a card of 300 goes with twenty marks each, in base64. */
+const longestJws = 1_000_000;
+
+export const signatureSchema = z.strictObject({
+  jws: z
+    .string()
+    .max(longestJws)
+    .regex(/^[\w-]+\.[\w-]+\.[\w-]+$/, 'a JWS in compact form: three parts with dots between them')
+    .describe(
+      'Compact JWS (RFC 7515), ES256 by the key of this phone, typ ringledger-card+jws, kid the thumbprint of the key; ' +
+        'its payload is a SignedCardStatement in canonical form.',
+    ),
 });

@@ -20,7 +20,8 @@ export const readCard: Statement = {
            seat.seat_order AS "seatOrder", seat.role, seat.withdrawn_at AS "withdrawnAt",
            show_class.show_id AS "showId", show_class.status AS "classStatus",
            show_class.placing_rule AS "placingRule",
-           sheet.code AS "sheetCode", sheet.version AS "sheetVersion", sheet.definition AS sheet,
+           sheet.code AS "sheetCode", sheet.version AS "sheetVersion", sheet.hash AS "sheetHash",
+           sheet.definition AS sheet,
            (SELECT coalesce(json_agg(json_build_object('position', position, 'name', name,
                      'coefficient', trim_scale(coefficient)::text) ORDER BY position), '[]')
             FROM pattern_maneuver WHERE pattern_id = show_class.pattern_id) AS maneuvers,
@@ -96,8 +97,8 @@ export const addRevision: Statement = {
   name: 'cards.add-revision',
   text: `
     INSERT INTO card_revision (id, card_id, revision, content, content_hash, previous_hash, signed_by_seat_id,
-                               signed_at, received_at, amendment_reason)
-    VALUES ($1::uuid, $2::uuid, $3, $4::jsonb, $5, $6, $7::uuid, $8, $9, $10)`,
+                               signed_at, received_at, amendment_reason, jws, phone_id, paper_card_id)
+    VALUES ($1::uuid, $2::uuid, $3, $4::jsonb, $5, $6, $7::uuid, $8, $9, $10, $11, $12::uuid, $13::uuid)`,
 };
 
 export const readRevisions: Statement = {
@@ -114,6 +115,12 @@ export const readRevision: Statement = {
     SELECT id, revision, content, content_hash AS "contentHash", previous_hash AS "previousHash",
            signed_at AS "signedAt", received_at AS "receivedAt", amendment_reason AS reason
     FROM card_revision WHERE card_id = $1::uuid AND revision = $2`,
+};
+
+/** By which a signature of the phone is checked. */
+export const findPhoneKey: Statement = {
+  name: 'cards.find-phone-key',
+  text: 'SELECT public_key AS jwk, thumbprint FROM phone WHERE id = $1::uuid',
 };
 
 export const findSeat: Statement = {

@@ -27,11 +27,12 @@ import { revisionOf, revisionsOf } from './revisions.ts';
 export const cardViewSchema = z
   .strictObject({
     id: z.string(),
+    showId: z.string(),
     classId: z.string(),
     seatId: z.string(),
     seatOrder: z.int(),
     role: z.enum(['judge', 'referee']),
-    sheet: z.strictObject({ code: z.string(), version: z.int(), kind: z.string() }),
+    sheet: z.strictObject({ code: z.string(), version: z.int(), hash: z.string(), kind: z.string() }),
     state: z.enum(['draft', 'signed']),
     goes: z.array(goViewSchema).describe('In the order of go; everyone of the class, also who does not go.'),
     order: orderViewSchema
@@ -113,12 +114,16 @@ function cardView({ card, entries, shown }: CardToShow): Omit<CardView, 'revisio
   return {
     ...{
       id: card.id,
+      showId: card.showId,
       classId: card.classId,
       seatId: card.seatId,
       seatOrder: card.seatOrder,
       role: card.role,
     },
-    sheet: { code: card.sheetCode, version: card.sheetVersion, kind: card.sheet.kind },
+    sheet: {
+      ...{ code: card.sheetCode, version: card.sheetVersion },
+      ...{ hash: card.sheetHash, kind: card.sheet.kind },
+    },
     state: isDraft ? 'draft' : 'signed',
     goes: entries.map((entry) => goView(card, entry, shown.goes.get(entry.id))),
     order: order === undefined ? null : orderView(order),

@@ -65,7 +65,7 @@ export async function classProgress(
   if (!reachesShow(actor, found.showId)) throw problem('other_show');
   const rows = await tx.sql.rows<ProgressRow>(statements.readProgress, [classId]);
   const entries = await entriesOf(tx, { classId });
-  const own = 'seatId' in actor ? rows.filter(({ seatId }) => seatId === actor.seatId) : rows;
+  const own = 'seatIds' in actor ? rows.filter(({ seatId }) => actor.seatIds.has(seatId)) : rows;
   return own.map((row) =>
     seatProgress(
       row,

@@ -1,6 +1,6 @@
 /** The card before it is signed: saved go by go, from either phone of the seat. */
 import { z } from 'zod';
-import { actorOf, requireRole } from '../access/index.ts';
+import { actorOf, openTo } from '../access/index.ts';
 import type { FeatureRoutes } from '../platform/app-parts.ts';
 import { inSqlTransaction } from '../platform/database.ts';
 import { refusals } from '../platform/http/refusals.ts';
@@ -18,7 +18,6 @@ const versions =
   '(412) with both: "current" and "sent".';
 
 export const draftRoutes: FeatureRoutes = async (app, { parts }) => {
-  const onRequest = requireRole(parts, 'judge', 'scribe');
   const draftRefusals = [
     ...writingRefusals,
     'card_already_signed',
@@ -27,7 +26,7 @@ export const draftRoutes: FeatureRoutes = async (app, { parts }) => {
   ] as const;
 
   app.put('/cards/:cardId/goes/:classEntryId', {
-    onRequest,
+    config: openTo('judge', 'scribe'),
     schema: {
       tags,
       summary: 'Save one go as far as it is written',
@@ -48,7 +47,7 @@ export const draftRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.delete('/cards/:cardId/goes/:classEntryId', {
-    onRequest,
+    config: openTo('judge', 'scribe'),
     schema: {
       tags,
       summary: 'Wipe the draft of one go',
@@ -67,7 +66,7 @@ export const draftRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.put('/cards/:cardId/order', {
-    onRequest,
+    config: openTo('judge', 'scribe'),
     schema: {
       tags,
       summary: "Save the judge's own order of tied entries, or her ranking of a rail class",

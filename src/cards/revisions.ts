@@ -2,7 +2,7 @@
 import type { CardContent } from '../engine/sheets/card-types.ts';
 import { appendLine } from '../ledger/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
-import type { Fingerprinted } from '../platform/canonical-json.ts';
+import { type Fingerprinted, hashOfText } from '../platform/canonical-json.ts';
 import type { SqlTransaction } from '../platform/database.ts';
 import type { CardRecord } from './card-record.ts';
 import * as statements from './card-statements.ts';
@@ -23,16 +23,34 @@ export interface SignedRevision extends RevisionHead {
   readonly content: CardContent;
 }
 
-interface NewRevision {
+interface Added {
   readonly signed: Fingerprinted<CardContent>;
   readonly signedAt: Date;
   readonly previous: { readonly revision: number; readonly contentHash: string } | null;
   readonly reason: string | null;
 }
 
+/** What vouches for the card: the signature of the judge's phone, or two people who read it off paper. */
+export type NewRevision = Added & ({ readonly phone: PhoneSignature } | { readonly paper: AcceptedPaper });
+
+export interface PhoneSignature {
+  readonly phoneId: string;
+  /** As it came. */
+  readonly jws: string;
+}
+
+export interface AcceptedPaper {
+  readonly paperCardId: string;
+  /** Office accounts; two different ones. */
+  readonly enteredBy: string;
+  readonly checkedBy: string;
+  /** Fingerprint of content and salt. */
+  readonly seal: string;
+}
+
 /** Keeps the revision and its ledger line, which tells everyone who listens. Call it last: the ledger locks. */
 export async function writeRevision(
-  parts: Pick<AppParts, 'clock' | 'ids'>,
+  parts: Pick<AppParts, 'clock' | 'ids' | 'keys'>,
   tx: SqlTransaction,
   { card, added }: { readonly card: CardRecord; readonly added: NewRevision },
 ): Promise<SignedRevision> {
@@ -50,16 +68,34 @@ export async function writeRevision(
   await tx.sql.rows(statements.addRevision, [
     ...[written.id, card.id, written.revision, text, written.contentHash, written.previousHash],
     ...[card.seatId, written.signedAt, written.receivedAt, written.reason],
+    ...('phone' in added
+      ? [added.phone.jws, added.phone.phoneId, null]
+      : [null, null, added.paper.paperCardId]),
   ]);
-  await appendLine(tx, { showId: card.showId, ...lineOf(card, written), at: written.receivedAt });
+  const line = lineOf(card, { written, added });
+  await appendLine(parts, tx, { showId: card.showId, ...line, at: written.receivedAt });
   return written;
 }
 
-/** Without the fingerprint: everyone hears the line, and of a short ranking it could be guessed from that. */
-function lineOf({ id: cardId, classId, seatId }: CardRecord, { id: revisionId, revision }: SignedRevision) {
-  const body = { classId, seatId, cardId, revisionId };
-  if (revision === 1) return { type: 'card.signed' as const, body };
-  return { type: 'card.amended' as const, body: { ...body, revision } };
+/**
+ * Everyone hears the line, so it holds no fingerprint of the content, from which a short ranking could be guessed.
+ * That of the whole JWS tells nothing: each ES256 signature is another one (RFC 7518, section 3.4).
+ */
+function lineOf(
+  { id: cardId, classId, seatId }: CardRecord,
+  { written, added }: { readonly written: SignedRevision; readonly added: NewRevision },
+) {
+  const { id: revisionId, revision } = written;
+  const body = { classId, seatId, cardId, revisionId, revision };
+  if ('paper' in added) {
+    const { enteredBy, checkedBy, seal, paperCardId } = added.paper;
+    return {
+      type: 'card.paper-accepted' as const,
+      body: { ...body, paperCardId, enteredBy, checkedBy, seal },
+    };
+  }
+  const type = revision === 1 ? ('card.signed' as const) : ('card.amended' as const);
+  return { type, body: { ...body, phoneId: added.phone.phoneId, jwsHash: hashOfText(added.phone.jws) } };
 }
 
 export const revisionOf = (

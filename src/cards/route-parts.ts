@@ -1,7 +1,7 @@
 /** What the routes of cards have in common. */
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { type Actor, actorOf } from '../access/index.ts';
+import { type Actor, actorOf, senderKey } from '../access/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import { inSqlTransaction, type SqlTransaction } from '../platform/database.ts';
 import { type Answer, answerOnce, keyedRequest } from '../platform/http/answer-once.ts';
@@ -41,14 +41,13 @@ export function seenVersion(request: FastifyRequest): SeenVersion {
   return request.headers['if-none-match']?.trim() === '*' ? 'none' : undefined;
 }
 
-/** One transaction; sent twice with one Idempotency-Key it is done once, whichever pass of the seat sends it. */
+/** One transaction; sent twice with one Idempotency-Key it is done once, whichever phone of the judge sends it. */
 export function onceForSeat<Body>(
   parts: AppParts,
   request: FastifyRequest,
   work: (tx: SqlTransaction, actor: Actor) => Promise<Answer<Body>>,
 ): Promise<Answer<Body>> {
   const actor = actorOf(request);
-  const sender = 'seatId' in actor ? `seat ${actor.seatId}` : actor.role;
-  const keyed = keyedRequest(request, { sender, at: parts.clock.now() });
+  const keyed = keyedRequest(request, { sender: senderKey(actor), at: parts.clock.now() });
   return inSqlTransaction(parts.db, (tx) => answerOnce(tx, keyed, () => work(tx, actor)));
 }

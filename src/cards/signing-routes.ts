@@ -1,6 +1,6 @@
 /** The signature, amendments, and the signed revisions. */
 import { z } from 'zod';
-import { actorOf, requireRole } from '../access/index.ts';
+import { actorOf, officeReading, openTo } from '../access/index.ts';
 import type { FeatureRoutes } from '../platform/app-parts.ts';
 import { inSqlTransaction } from '../platform/database.ts';
 import { sendAnswer } from '../platform/http/answer-once.ts';
@@ -8,7 +8,7 @@ import { refusals } from '../platform/http/refusals.ts';
 import { problem } from '../platform/problems/index.ts';
 import { amendCard } from './amend-card.ts';
 import { cardForReading } from './card-record.ts';
-import { amendmentSchema, signatureSchema } from './card-schemas.ts';
+import { signatureSchema } from './card-schemas.ts';
 import {
   fullRevisionSchema,
   fullRevisionView,
@@ -34,6 +34,8 @@ const checkRefusals = [
   'card_has_open_ties',
   'entry_not_going',
   'idempotency_key_reused',
+  'signature_invalid',
+  'signature_of_other_card',
 ] as const;
 
 const ties =
@@ -57,11 +59,11 @@ function signedAnswer({ card, revision, openTies }: Signed) {
 
 export const signingRoutes: FeatureRoutes = async (app, { parts }) => {
   app.post('/cards/:cardId/signatures', {
-    onRequest: requireRole(parts, 'judge'),
+    config: openTo('judge'),
     schema: {
       tags,
       summary: 'Sign the card: only its judge can',
-      description: `Signed is what the drafts say, or the whole card under "content"; a phone may send goes that were never saved as drafts, but nothing that differs from a draft. Everything that is missing is named at once. ${ties} ${again}`,
+      description: `The phone signs the whole card: goes that were never saved as drafts may be on it, but nothing that differs from a draft. The service checks the signature, keeps it as it came, and cannot make one. Everything that is missing is named at once. ${ties} ${again}`,
       params: cardParams,
       body: signatureSchema,
       response: {
@@ -71,22 +73,21 @@ export const signingRoutes: FeatureRoutes = async (app, { parts }) => {
     },
     handler: async (request, reply) => {
       const { params, body } = request;
-      const answer = await onceForSeat(parts, request, async (tx, actor) => {
-        const signedAt = new Date(body.signedAt);
-        return signedAnswer(await signCard(parts, tx, { ...params, ...body, actor, signedAt }));
-      });
+      const answer = await onceForSeat(parts, request, async (tx, actor) =>
+        signedAnswer(await signCard(parts, tx, { ...params, ...body, actor })),
+      );
       return sendAnswer(reply, answer);
     },
   });
 
   app.post('/cards/:cardId/amendments', {
-    onRequest: requireRole(parts, 'judge'),
+    config: openTo('judge'),
     schema: {
       tags,
       summary: 'Amend a signed card, with a reason: only its judge can',
       description: `A new revision that names the one before by its fingerprint; the old one stays readable. Allowed after the result was posted: that posting is then out of date, and a correction is due. ${ties} ${again}`,
       params: cardParams,
-      body: amendmentSchema,
+      body: signatureSchema,
       response: {
         201: signedSchema.describe('The new revision is kept.'),
         ...refusals(
@@ -100,21 +101,17 @@ export const signingRoutes: FeatureRoutes = async (app, { parts }) => {
     },
     handler: async (request, reply) => {
       const { params, body } = request;
-      const answer = await onceForSeat(parts, request, async (tx, actor) => {
-        const { reason, content, previousHash } = body;
-        const signedAt = new Date(body.signedAt);
-        const amendment = { ...params, actor, signedAt, reason, content, previousHash };
-        return signedAnswer(await amendCard(parts, tx, amendment));
-      });
+      const answer = await onceForSeat(parts, request, async (tx, actor) =>
+        signedAnswer(await amendCard(parts, tx, { ...params, ...body, actor })),
+      );
       return sendAnswer(reply, answer);
     },
   });
 
-  const onRequest = requireRole(parts, 'office', 'judge', 'scribe');
   const readingRefusals = refusals(...accessRefusals, 'card_hidden');
 
   app.get('/cards/:cardId/revisions', {
-    onRequest,
+    config: openTo(...officeReading, 'judge', 'scribe'),
     schema: {
       tags,
       summary: 'The signed revisions of a card, the first first',
@@ -131,7 +128,7 @@ export const signingRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.get('/cards/:cardId/revisions/:revision', {
-    onRequest,
+    config: openTo(...officeReading, 'judge', 'scribe'),
     schema: {
       tags,
       summary: 'One signed revision, whole',

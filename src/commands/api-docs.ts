@@ -12,8 +12,13 @@ export async function apiDocuments(): Promise<Readonly<Record<string, string>>> 
   const db = openDatabase('postgresql://nowhere.invalid/ringledger');
   const config = readConfig({ BROWSABLE_DOCS: 'no', LOG_LEVEL: 'silent' });
   const live: AppParts['live'] = { subscribe: () => () => undefined, close: async () => undefined };
+  const keys: AppParts['keys'] = {
+    ...{ kid: '', publicKeys: [] },
+    sign: () => Promise.reject(new Error('nothing is signed while the documents are written')),
+  };
   const app = await buildApp({
     config,
+    keys,
     db,
     clock: systemClock,
     ids: randomIds,

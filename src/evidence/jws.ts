@@ -18,7 +18,9 @@ export type JwsFault =
   /** Well formed, but the key did not sign this. */
   | 'signature-wrong';
 
-export type JwsRead = { readonly ok: true; readonly payload: string } | { readonly ok: false; readonly fault: JwsFault };
+export type JwsRead =
+  | { readonly ok: true; readonly payload: string }
+  | { readonly ok: false; readonly fault: JwsFault };
 
 /** Thumbprint (RFC 7638) of the key that a JWS says it was signed by; `undefined` where it says none. */
 export function kidOf(jws: string): string | undefined {
@@ -47,7 +49,9 @@ function hasHeader(jws: string, wanted: Readonly<Record<string, string>>): boole
   try {
     const header: Record<string, unknown> = decodeProtectedHeader(jws);
     const names = Object.keys(header);
-    return names.length === Object.keys(wanted).length && names.every((name) => header[name] === wanted[name]);
+    return (
+      names.length === Object.keys(wanted).length && names.every((name) => header[name] === wanted[name])
+    );
   } catch {
     return false;
   }

@@ -1,5 +1,5 @@
 /** `GET /shows/:showId/events`: the ledger of a show as it grows, by server-sent events. */
-import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { FastifyContextConfig, FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import type { AppParts, FeatureRoutes } from '../platform/app-parts.ts';
 import { refusals } from '../platform/http/refusals.ts';
@@ -9,8 +9,8 @@ import { lastLineOf } from './read-lines.ts';
 import { type Listener, ShowFeed } from './show-feed.ts';
 
 export interface LiveAccess {
-  /** Who sends the request; refuses a pass that is no good. */
-  readonly onRequest: (request: FastifyRequest) => Promise<void>;
+  /** Who may listen. */
+  readonly config: FastifyContextConfig;
   /** Does the sender hear what is not public? */
   readonly hearsAll: (request: FastifyRequest, showId: string) => boolean;
 }
@@ -42,7 +42,7 @@ export const liveRoutes =
     app.addHook('preClose', async () => feeds.endAll());
 
     app.get('/shows/:showId/events', {
-      onRequest: access.onRequest,
+      config: access.config,
       schema: {
         tags: ['Live'],
         summary: 'What happens at a show, as it happens (text/event-stream)',

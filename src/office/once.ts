@@ -1,6 +1,6 @@
 /** A change that was asked for, in one transaction; sent twice with one Idempotency-Key it is done once. */
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { actorOf } from '../access/index.ts';
+import { actorOf, senderKey } from '../access/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import { inTransaction, type Transaction } from '../platform/database.ts';
 import { type Answer, answerOnce, bodyToSend, keyedRequest } from '../platform/http/answer-once.ts';
@@ -17,8 +17,8 @@ export async function once<Body>(
   { parts, request, reply }: Exchange,
   work: (tx: Transaction) => Promise<Answer<Body>>,
 ): Promise<Body> {
-  const { role, showId } = actorOf(request);
-  const keyed = keyedRequest(request, { sender: `${role} ${showId ?? 'service'}`, at: parts.clock.now() });
+  const sender = senderKey(actorOf(request));
+  const keyed = keyedRequest(request, { sender, at: parts.clock.now() });
   const answer = await inTransaction(parts.db, (tx) => answerOnce(tx, keyed, () => work(tx)));
   return bodyToSend(reply, answer);
 }

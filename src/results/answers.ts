@@ -19,17 +19,12 @@ export function classHead({ ofClass }: ClassRecords) {
   return { id, showId, number, name, discipline, division };
 }
 
-export function postingSummaryAnswer({
-  id,
-  classId,
-  version,
-  state,
-  reason,
-  postedAt,
-  bodyHash,
-  ruleHash,
-}: PostingSummary) {
-  return { id, classId, version, state, reason, postedAt: postedAt.toISOString(), bodyHash, ruleHash };
+export function postingSummaryAnswer({ id, classId, version, state, reason, ...posting }: PostingSummary) {
+  const { postedAt, bodyHash, ruleHash, ledger, jws } = posting;
+  return {
+    ...{ id, classId, version, state, reason, bodyHash, ruleHash, ledger, jws },
+    postedAt: postedAt.toISOString(),
+  };
 }
 
 export const ruleAnswer = (records: ClassRecords, body: PostingBody) =>

@@ -1,6 +1,7 @@
 /** All that is on record about a class, as tabulating, posting and reading need it. */
 import { type SignedCard, signedCards } from '../cards/index.ts';
 import type { TieDecision } from '../engine/placing/types.ts';
+import type { LedgerHead } from '../evidence/index.ts';
 import {
   type LoadedClass,
   type LoadedSeat,
@@ -46,6 +47,10 @@ export interface PostingSummary {
   readonly postedAt: Date;
   readonly bodyHash: string;
   readonly ruleHash: string;
+  /** Head of the show's ledger when it was posted. */
+  readonly ledger: LedgerHead;
+  /** As the service signed it. */
+  readonly jws: string;
 }
 
 export interface PostingOnRecord extends PostingSummary {

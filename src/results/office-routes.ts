@@ -1,6 +1,6 @@
 /** Results for the office of the show: the preview, rulings, posting, how close it was. */
 import { z } from 'zod';
-import { requireRole } from '../access/index.ts';
+import { actorOf, office, officeOf, officeReading, openTo } from '../access/index.ts';
 import { created, once } from '../office/index.ts';
 import type { App, AppParts } from '../platform/app-parts.ts';
 import { refusals } from '../platform/http/refusals.ts';
@@ -31,11 +31,12 @@ const access = ['token_missing', 'token_invalid', 'not_allowed', 'not_found'] as
 
 export function tabulationRoutes(app: App, parts: AppParts): void {
   const { sql } = parts.db;
-  const guard = { onRequest: requireRole(parts, 'office'), preHandler: mustBeOfficeOf(parts) };
+  const preHandler = mustBeOfficeOf(parts);
   app.get(
     '/classes/:classId/tabulation',
     {
-      ...guard,
+      config: openTo(...officeReading),
+      preHandler,
       schema: {
         tags,
         summary: 'Preview of the merged result, with open ties',
@@ -52,7 +53,8 @@ export function tabulationRoutes(app: App, parts: AppParts): void {
   app.post(
     '/classes/:classId/rulings',
     {
-      ...guard,
+      config: openTo(...office),
+      preHandler,
       schema: {
         tags,
         summary: 'Record how an open tie was decided',
@@ -74,15 +76,17 @@ export function tabulationRoutes(app: App, parts: AppParts): void {
     async (request, reply) => {
       const { params, body } = request;
       const { classId } = params;
+      const ruling = { ...body, recordedBy: officeOf(actorOf(request)).accountId };
       return once({ parts, request, reply }, async (tx) =>
-        created(rulingAnswerOf(await recordRuling(tx, { parts, classId, ruling: body }))),
+        created(rulingAnswerOf(await recordRuling(tx, { parts, classId, ruling }))),
       );
     },
   );
   app.get(
     '/classes/:classId/rulings',
     {
-      ...guard,
+      config: openTo(...officeReading),
+      preHandler,
       schema: {
         tags,
         summary: 'The rulings of a class',
@@ -97,7 +101,8 @@ export function tabulationRoutes(app: App, parts: AppParts): void {
   app.get(
     '/classes/:classId/margins',
     {
-      ...guard,
+      config: openTo(...officeReading),
+      preHandler,
       schema: {
         tags,
         summary: 'How close the posted placing was',
@@ -111,7 +116,8 @@ export function tabulationRoutes(app: App, parts: AppParts): void {
   app.get(
     '/classes/:classId/agreement',
     {
-      ...guard,
+      config: openTo(...officeReading),
+      preHandler,
       schema: {
         tags,
         summary: 'How far the judges of a posted class agree',
@@ -127,7 +133,7 @@ export function postingRoutes(app: App, parts: AppParts): void {
   app.post(
     '/classes/:classId/postings',
     {
-      onRequest: requireRole(parts, 'office'),
+      config: openTo(...office),
       preHandler: mustBeOfficeOf(parts),
       schema: {
         tags,

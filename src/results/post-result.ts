@@ -1,10 +1,11 @@
 /** Posting a result: provisional, official, corrected. Nothing is posted that was not looked at first. */
-import { appendLine, type LineType } from '../ledger/index.ts';
+import { evidenceTypes, type SignedPosting, signedPostingForm } from '../evidence/index.ts';
+import { appendLine, type LineType, takeHead } from '../ledger/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
-import { canonicalText } from '../platform/canonical-json.ts';
+import { canonicalText, hashOfText } from '../platform/canonical-json.ts';
 import type { Transaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
-import { type PostingOnRecord, takeClassRecords } from './class-records.ts';
+import { type ClassRecords, type PostingOnRecord, takeClassRecords } from './class-records.ts';
 import { ruleFingerprint } from './posting-body.ts';
 import { openTiesOf } from './read-tabulation.ts';
 import { addPosting } from './statements.ts';
@@ -97,7 +98,10 @@ async function append(
   { parts, tabulation, wanted }: { parts: AppParts; tabulation: Tabulation; wanted: NewPosting },
 ): Promise<PostingOnRecord> {
   const { body, bodyHash, records } = tabulation;
-  const posting: PostingOnRecord = {
+  const { showId } = records.ofClass;
+  const ledger = await takeHead(tx, showId);
+  if (ledger.hash === null) throw new Error('a show with a result and without a ledger');
+  const unsigned = {
     id: parts.ids.next(),
     classId: wanted.classId,
     version: (records.lastPosting?.version ?? 0) + 1,
@@ -107,8 +111,10 @@ async function append(
     ruleHash: ruleFingerprint(body),
     bodyHash,
     body,
+    ledger: { sequence: ledger.sequence, hash: ledger.hash },
   };
-  const { id, classId, version, state, reason, postedAt, ruleHash } = posting;
+  const posting = { ...unsigned, jws: await signed(parts, records, unsigned) };
+  const { id, classId, version, state, reason, postedAt, ruleHash, jws } = posting;
   const revisions = body.cards.map(({ revisionId }) => revisionId);
   await tx.sql.rows(addPosting, [
     id,
@@ -119,14 +125,27 @@ async function append(
     ruleHash,
     bodyHash,
     revisions,
-    reason,
-    postedAt,
+    ...[reason, postedAt, ledger.sequence, ledger.hash, jws],
   ]);
-  await appendLine(tx, {
-    showId: records.ofClass.showId,
+  await appendLine(parts, tx, {
+    showId,
     type: eventOf[state],
-    body: { classId, postingId: id, version, state, bodyHash },
+    body: { classId, postingId: id, version, state, bodyHash, jwsHash: hashOfText(jws) },
     at: postedAt,
   });
   return posting;
+}
+
+/** What the service vouches for: which result, made by which rule, and where the ledger stood. */
+function signed(
+  { keys }: Pick<AppParts, 'keys'>,
+  { ofClass }: ClassRecords,
+  { id, postedAt, body: _body, ...posting }: Omit<PostingOnRecord, 'jws'>,
+): Promise<string> {
+  const { showId, practice } = ofClass;
+  const statement: SignedPosting = {
+    ...{ form: signedPostingForm, practice, showId, postingId: id },
+    ...{ ...posting, postedAt: postedAt.toISOString() },
+  };
+  return keys.sign(evidenceTypes.posting, canonicalText(statement));
 }

@@ -5,6 +5,7 @@ import type { Transaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { json } from '../platform/sql.ts';
 import { type RulingOnRecord, takeClassRecords } from './class-records.ts';
+import { rulingFingerprint } from './ruling-fingerprint.ts';
 import { addRuling } from './statements.ts';
 import { type Tabulation, tabulateClass } from './tabulate-class.ts';
 
@@ -13,6 +14,8 @@ export interface NewRuling {
   readonly order: readonly (readonly string[])[];
   readonly decidedBy: string;
   readonly why: string;
+  /** The office account that records it. */
+  readonly recordedBy: string;
 }
 
 /**
@@ -26,12 +29,15 @@ export async function recordRuling(
   const tabulation = tabulateClass(await takeClassRecords(tx, classId));
   mustBeIn(tabulation);
   mustFit(ruling, tabulation);
-  const { kind, order, decidedBy, why } = ruling;
+  const { kind, order, decidedBy, why, recordedBy } = ruling;
   const [id, ruledAt, decision] = [parts.ids.next(), parts.clock.now(), { order }];
-  await tx.sql.rows(addRuling, [id, classId, kind, order.flat(), json(decision), decidedBy, why, ruledAt]);
+  const row = [id, classId, kind, order.flat(), json(decision), decidedBy, why, ruledAt, recordedBy];
+  await tx.sql.rows(addRuling, row);
   const { showId } = tabulation.records.ofClass;
-  await appendLine(tx, { showId, type: 'ruling.made', body: { classId, rulingId: id, kind }, at: ruledAt });
-  return { id, kind, decision, decidedBy, why, ruledAt };
+  const made = { id, kind, decision, decidedBy, why, ruledAt };
+  const body = { classId, rulingId: id, kind, rulingHash: rulingFingerprint({ ...made, classId }) };
+  await appendLine(parts, tx, { showId, type: 'ruling.made', body, at: ruledAt });
+  return made;
 }
 
 /** The tie of today may be none once the last card is in. */

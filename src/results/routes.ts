@@ -1,6 +1,7 @@
 /** Results over HTTP: the preview and its rulings for the office, postings for everyone. */
 import type { FeatureRoutes } from '../platform/app-parts.ts';
 import { postingRoutes, tabulationRoutes } from './office-routes.ts';
+import { phoneRoutes } from './phone-routes.ts';
 import { combinationRoutes, publicRoutes } from './public-routes.ts';
 
 export const resultRoutes: FeatureRoutes = async (app, { parts }) => {
@@ -8,4 +9,5 @@ export const resultRoutes: FeatureRoutes = async (app, { parts }) => {
   postingRoutes(app, parts);
   publicRoutes(app, parts);
   combinationRoutes(app, parts);
+  phoneRoutes(app, parts);
 };

@@ -64,6 +64,14 @@ export const postingSummary = z.object({
   postedAt: instant,
   bodyHash: z.string().describe('SHA-256 over the canonical form (RFC 8785) of the body.'),
   ruleHash: z.string(),
+  ledger: z
+    .object({ sequence: ordinal, hash: z.string() })
+    .describe(
+      "Head of the show's ledger when it was posted: write it down, and nothing before it can be changed unseen.",
+    ),
+  jws: z
+    .string()
+    .describe('The posting as the service signed it (RFC 7515); the keys stand at /.well-known/jwks.json.'),
 });
 
 const placedLine = z.object({

@@ -11,12 +11,13 @@ export const readRulings: Statement = {
 export const addRuling: Statement = {
   name: 'results.add-ruling',
   text: `
-    INSERT INTO ruling (id, class_id, kind, class_entry_ids, decision, decided_by, why, ruled_at)
-    VALUES ($1::uuid, $2::uuid, $3, $4::uuid[], $5::jsonb, $6, $7, $8)`,
+    INSERT INTO ruling (id, class_id, kind, class_entry_ids, decision, decided_by, why, ruled_at, recorded_by)
+    VALUES ($1::uuid, $2::uuid, $3, $4::uuid[], $5::jsonb, $6, $7, $8, $9::uuid)`,
 };
 
 const summary = `id, class_id AS "classId", version, state, reason, posted_at AS "postedAt",
-                 body_hash AS "bodyHash", rule_hash AS "ruleHash"`;
+                 body_hash AS "bodyHash", rule_hash AS "ruleHash", jws,
+                 jsonb_build_object('sequence', ledger_sequence, 'hash', ledger_hash) AS ledger`;
 
 export const readLastPosting: Statement = {
   name: 'results.read-last-posting',
@@ -36,8 +37,9 @@ export const readPosting: Statement = {
 export const addPosting: Statement = {
   name: 'results.add-posting',
   text: `
-    INSERT INTO posting (id, class_id, version, state, snapshot, rule_hash, body_hash, card_revision_ids, reason, posted_at)
-    VALUES ($1::uuid, $2::uuid, $3, $4, $5::jsonb, $6, $7, $8::uuid[], $9, $10)`,
+    INSERT INTO posting (id, class_id, version, state, snapshot, rule_hash, body_hash, card_revision_ids, reason, posted_at,
+                         ledger_sequence, ledger_hash, jws)
+    VALUES ($1::uuid, $2::uuid, $3, $4, $5::jsonb, $6, $7, $8::uuid[], $9, $10, $11, $12, $13)`,
 };
 
 /** The cards of a posting as they were signed then. */
@@ -55,7 +57,7 @@ export const readMark: Statement = {
   name: 'results.read-mark',
   text: `
     SELECT show_class.show_id AS "showId", head.sequence
-    FROM show_class LEFT JOIN ledger_head head ON head.show_id = show_class.show_id
+    FROM show_class LEFT JOIN ledger_head head ON head.ledger_id = show_class.show_id
     WHERE show_class.id = $1::uuid`,
 };
 

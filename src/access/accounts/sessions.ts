@@ -12,6 +12,9 @@ const hour = 3_600_000;
 const idleMilliseconds = 12 * hour;
 const longestMilliseconds = 24 * hour;
 
+/** A session that was not seen since then has ended. */
+export const idleSince = (now: Date): Date => new Date(now.getTime() - idleMilliseconds);
+
 export interface OpenedSession {
   readonly id: string;
   /** Shown once; it is not kept. */
@@ -75,12 +78,12 @@ export async function readSession(
 ): Promise<Extract<Actor, { as: 'office' }>> {
   if (!/^rls_[\w-]{43}$/.test(token)) throw problem('token_invalid');
   const at = clock.now();
-  const idleSince = new Date(at.getTime() - idleMilliseconds);
   const stale = new Date(at.getTime() - 60_000);
-  const found = await db.sql.row<FoundSession>(find, [hashOfText(token), at, idleSince, stale]);
+  const found = await db.sql.row<FoundSession>(find, [hashOfText(token), at, idleSince(at), stale]);
   if (found === undefined) throw problem('token_invalid');
   const { id: sessionId, accountId, duty, wholeService, revoked, ended, shows } = found;
-  if (revoked) throw problem('token_revoked');
+  const actor = { as: 'office', account: accountId, session: sessionId } as const;
+  if (revoked) throw problem('token_revoked', { refused: { actor } });
   if (ended) throw problem('token_expired');
   return { as: 'office', duty, accountId, sessionId, shows: wholeService ? 'all' : new Set(shows) };
 }

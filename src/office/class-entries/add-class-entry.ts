@@ -41,7 +41,7 @@ export async function addClassEntry(parts: AppParts, tx: Transaction, asked: Ask
   if (late) await settleOrder(parts, tx, { showClass, kind: 'late-add', reason });
   const row = await tx.prisma.classEntry.findUniqueOrThrow({ where: { id }, include: withEntry });
   const { backNumber } = row.entry;
-  await appendLine(tx, {
+  await appendLine(parts, tx, {
     showId,
     type: 'class-entry.added',
     body: { classId, classEntryId: id, backNumber },

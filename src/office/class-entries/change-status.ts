@@ -54,7 +54,7 @@ export async function changeStatus(parts: AppParts, tx: Transaction, asked: Aske
   });
   const body = { classId, classEntryId, backNumber: row.entry.backNumber, status };
   const type = status === 'scratched' ? 'entry.scratched' : 'class-entry.changed';
-  await appendLine(tx, { showId, type, body, at });
+  await appendLine(parts, tx, { showId, type, body, at });
   if (status !== 'entered' || row.goPosition !== null || !(await isDrawn(tx, classId)))
     return classEntryOf(changed);
   // It was scratched when the order was drawn, and is back: it goes last, like a late add.

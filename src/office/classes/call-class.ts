@@ -25,7 +25,7 @@ export async function callClass(
     include: withSheetAndShow,
   });
   const ring = row.ringId === null ? {} : { ringId: row.ringId };
-  await appendLine(tx, { showId, type: 'class.called', body: { classId, ...ring }, at });
+  await appendLine(parts, tx, { showId, type: 'class.called', body: { classId, ...ring }, at });
   return classOf(row);
 }
 
@@ -44,6 +44,7 @@ export async function cancelClass(
     data: { status: 'cancelled', version: { increment: status === 'open' ? 1 : 0 } },
     include: withSheetAndShow,
   });
-  if (status === 'open') await appendLine(tx, { showId, type: 'class.cancelled', body: { classId }, at });
+  if (status === 'open')
+    await appendLine(parts, tx, { showId, type: 'class.cancelled', body: { classId }, at });
   return classOf(row);
 }

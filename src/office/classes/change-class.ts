@@ -47,7 +47,7 @@ export async function changeClass(
     data: { ...rest, ...timeChange(before, change, show), sheetId, version: { increment: 1 } },
     include: withSheetAndShow,
   });
-  await appendLine(tx, { showId, type: 'class.changed', body: { classId, version: row.version }, at });
+  await appendLine(parts, tx, { showId, type: 'class.changed', body: { classId, version: row.version }, at });
   return classOf(row);
 }
 

@@ -39,6 +39,6 @@ export async function createClass(
     },
     include: withSheetAndShow,
   });
-  await appendLine(tx, { showId, type: 'class.created', body: { classId: row.id, number }, at });
+  await appendLine(parts, tx, { showId, type: 'class.created', body: { classId: row.id, number }, at });
   return classOf(row);
 }

@@ -1,4 +1,4 @@
-import { knowActor, requireRole } from '../../access/index.ts';
+import { office, openTo } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
 import { afterNumber, pageFrom, pageOf, pageQuery } from '../../platform/http/pages.ts';
 import { refusals } from '../../platform/http/refusals.ts';
@@ -26,7 +26,7 @@ export const classRoutes: FeatureRoutes = async (app, { parts }) => {
   const { prisma } = parts.db;
 
   app.get('/shows/:showId/classes', {
-    onRequest: knowActor(parts),
+    config: openTo('everyone'),
     schema: {
       tags,
       summary: 'The classes of the program, by number',
@@ -47,7 +47,7 @@ export const classRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/classes', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Add a class to the program',
@@ -63,7 +63,7 @@ export const classRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.get('/shows/:showId/classes/:classId', {
-    onRequest: knowActor(parts),
+    config: openTo('everyone'),
     schema: {
       tags,
       summary: 'One class',
@@ -82,7 +82,7 @@ export const classRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.patch('/shows/:showId/classes/:classId', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Change a class (If-Match)',
@@ -112,7 +112,7 @@ export const classRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/classes/:classId/calls', {
-    onRequest: requireRole(parts, 'office', 'gate'),
+    config: openTo(...office, 'gate'),
     schema: {
       tags,
       summary: 'Call the class to the ring',
@@ -124,7 +124,7 @@ export const classRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/classes/:classId/cancellation', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Cancel the class, before a card is signed',

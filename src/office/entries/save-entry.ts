@@ -22,7 +22,7 @@ export async function addEntry(
     data: { ...asked, id: parts.ids.next(), createdAt: at },
     include: withNames,
   });
-  await appendLine(tx, { showId, type: 'entry.created', body: { entryId: row.id, backNumber }, at });
+  await appendLine(parts, tx, { showId, type: 'entry.created', body: { entryId: row.id, backNumber }, at });
   return entryOf(row);
 }
 
@@ -55,7 +55,7 @@ export async function changeEntry(parts: AppParts, tx: Transaction, asked: Chang
     data: { ...withoutUndefined(change), version: { increment: 1 } },
     include: withNames,
   });
-  await appendLine(tx, { showId, type: 'entry.changed', body: { entryId, version: row.version }, at });
+  await appendLine(parts, tx, { showId, type: 'entry.changed', body: { entryId, version: row.version }, at });
   return entryOf(row);
 }
 

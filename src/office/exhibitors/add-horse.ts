@@ -14,6 +14,6 @@ export async function addHorse(
   const { showId } = asked;
   await lockShow(tx, showId);
   const row = await tx.prisma.horse.create({ data: { ...asked, id: parts.ids.next(), createdAt: at } });
-  await appendLine(tx, { showId, type: 'horse.created', body: { horseId: row.id }, at });
+  await appendLine(parts, tx, { showId, type: 'horse.created', body: { horseId: row.id }, at });
   return horseOf(row);
 }

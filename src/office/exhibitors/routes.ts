@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { requireRole } from '../../access/index.ts';
+import { office, officeReading, openTo } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
 import { afterId, pageFrom, pageOf, pageQuery } from '../../platform/http/pages.ts';
 import { refusals } from '../../platform/http/refusals.ts';
@@ -29,10 +29,9 @@ const afterWhere = (cursor: string | undefined) => {
 /** All of it is for the office alone: it holds dates of birth and full names. */
 export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
   const { prisma } = parts.db;
-  const onRequest = requireRole(parts, 'office');
 
   app.get('/shows/:showId/exhibitors', {
-    onRequest,
+    config: openTo(...officeReading),
     schema: {
       tags,
       summary: "All of the show's exhibitors",
@@ -48,7 +47,7 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/exhibitors', {
-    onRequest,
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Add an exhibitor',
@@ -63,7 +62,7 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.get('/shows/:showId/exhibitors/:exhibitorId', {
-    onRequest,
+    config: openTo(...officeReading),
     schema: {
       tags,
       summary: 'One exhibitor',
@@ -79,7 +78,7 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.patch('/shows/:showId/exhibitors/:exhibitorId', {
-    onRequest,
+    config: openTo(...office),
     schema: {
       tags,
       summary: "Change an exhibitor's record or the family's choice of public name (If-Match)",
@@ -100,7 +99,7 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.get('/shows/:showId/horses', {
-    onRequest,
+    config: openTo(...officeReading),
     schema: {
       tags,
       summary: "All of the show's horses",
@@ -116,7 +115,7 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/horses', {
-    onRequest,
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Add a horse',

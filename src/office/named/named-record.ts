@@ -1,6 +1,6 @@
 /** Rings, people on the panel, horses, owners: records of a show that are little more than a name. */
 import { z } from 'zod';
-import { requireRole } from '../../access/index.ts';
+import { office, officeReading, openTo } from '../../access/index.ts';
 import { appendLine, type LineType } from '../../ledger/index.ts';
 import type { App, AppParts } from '../../platform/app-parts.ts';
 import type { Database, Transaction } from '../../platform/database.ts';
@@ -44,10 +44,9 @@ export interface NamedKind {
 
 export function namedRoutes(app: App, parts: AppParts, kind: NamedKind): void {
   const { path, what, tag } = kind;
-  const onRequest = requireRole(parts, 'office');
 
   app.get(`/shows/:showId/${path}`, {
-    onRequest,
+    config: openTo(...officeReading),
     schema: {
       tags: [tag],
       summary: `All of the show's ${path}`,
@@ -62,7 +61,7 @@ export function namedRoutes(app: App, parts: AppParts, kind: NamedKind): void {
   });
 
   app.post(`/shows/:showId/${path}`, {
-    onRequest,
+    config: openTo(...office),
     schema: {
       tags: [tag],
       summary: `Add ${what}`,
@@ -92,6 +91,6 @@ async function addNamed(parts: AppParts, tx: Transaction, { kind, showId, name }
   const at = parts.clock.now();
   await lockShow(tx, showId);
   const row = await kind.create(tx, { id: parts.ids.next(), showId, name, createdAt: at });
-  await appendLine(tx, { showId, type: kind.line, body: { [kind.lineField]: row.id }, at });
+  await appendLine(parts, tx, { showId, type: kind.line, body: { [kind.lineField]: row.id }, at });
   return namedOf(row);
 }

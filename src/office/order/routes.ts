@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { knowActor, requireRole } from '../../access/index.ts';
+import { office, openTo } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
 import { refusals } from '../../platform/http/refusals.ts';
 import { problem } from '../../platform/problems/index.ts';
@@ -18,7 +18,7 @@ export const orderRoutes: FeatureRoutes = async (app, { parts }) => {
   };
 
   app.get('/shows/:showId/classes/:classId/order-of-go', {
-    onRequest: knowActor(parts),
+    config: openTo('everyone'),
     schema: {
       tags,
       summary: 'Who goes when, names in their public form',
@@ -34,7 +34,7 @@ export const orderRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.get('/shows/:showId/classes/:classId/order-of-go/draws', {
-    onRequest: knowActor(parts),
+    config: openTo('everyone'),
     schema: {
       tags,
       summary: 'How the order of go came about: each draw with its seed, each change with its reason',
@@ -53,7 +53,7 @@ export const orderRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/classes/:classId/order-of-go/draws', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: "Draw the order of go from the class's seed, or draw it again",
@@ -77,7 +77,7 @@ export const orderRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.put('/shows/:showId/classes/:classId/order-of-go', {
-    onRequest: requireRole(parts, 'office', 'gate'),
+    config: openTo(...office, 'gate'),
     schema: {
       tags,
       summary: 'Set the order of go by hand, with the reason',

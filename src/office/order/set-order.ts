@@ -68,7 +68,12 @@ export async function setOrder(parts: AppParts, tx: Transaction, asked: NewOrder
       drawnAt: at,
     },
   });
-  await appendLine(tx, { showId, type: 'order.drawn', body: { classId, orderDrawId: draw.id, kind }, at });
+  await appendLine(parts, tx, {
+    showId,
+    type: 'order.drawn',
+    body: { classId, orderDrawId: draw.id, kind },
+    at,
+  });
   return draw;
 }
 

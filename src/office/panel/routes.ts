@@ -1,4 +1,4 @@
-import { requireRole } from '../../access/index.ts';
+import { office, officeReading, openTo } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
 import { refusals } from '../../platform/http/refusals.ts';
 import { sendVersion, versionRead } from '../../platform/http/versions.ts';
@@ -25,7 +25,7 @@ const seatingRefusals = [
 
 export const panelRoutes: FeatureRoutes = async (app, { parts }) => {
   app.get('/shows/:showId/classes/:classId/panel', {
-    onRequest: requireRole(parts, 'office', 'judge', 'scribe', 'gate'),
+    config: openTo(...officeReading, 'judge', 'scribe', 'gate'),
     schema: {
       tags,
       summary: 'Who judges the class',
@@ -41,7 +41,7 @@ export const panelRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.put('/shows/:showId/classes/:classId/panel', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Seat the panel, before a card is written (If-Match: version of the class)',
@@ -65,7 +65,7 @@ export const panelRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/classes/:classId/panel/:seatId/withdrawal', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'A judge leaves the panel, and another may take her place',

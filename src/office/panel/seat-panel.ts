@@ -41,7 +41,7 @@ export async function seatPanel(
     where: { id: classId },
     data: { version: { increment: 1 } },
   });
-  await appendLine(tx, { showId, type: 'panel.changed', body: { classId, seatIds, version }, at });
+  await appendLine(parts, tx, { showId, type: 'panel.changed', body: { classId, seatIds, version }, at });
   return readPanel(tx, { id: classId, version });
 }
 
@@ -106,9 +106,8 @@ async function writeSeats(tx: Transaction, { parts, before, panel, at }: Seating
   return seatIds;
 }
 
-/** No card was opened on them; the passes for them end with them. */
+/** No card was opened on them. */
 async function removeSeats(tx: Transaction, ids: readonly string[]): Promise<void> {
-  await tx.prisma.accessToken.deleteMany({ where: { seatId: { in: [...ids] } } });
   await tx.prisma.panelSeat.deleteMany({ where: { id: { in: [...ids] } } });
 }
 

@@ -14,8 +14,8 @@ interface Asked extends Withdrawal {
 }
 
 /**
- * A judge leaves the panel, at any time: her card, if she signed one, stays as evidence and counts no more, and
- * her passes end. Another may take her place in every order. Throws not_found, class_not_open, seat_withdrawn,
+ * A judge leaves the panel, at any time: her card, if she signed one, stays as evidence and counts no more.
+ * Another may take her place in every order. Throws not_found, class_not_open, seat_withdrawn,
  * unknown_reference, seat_taken.
  */
 export async function withdrawJudge(parts: AppParts, tx: Transaction, asked: Asked): Promise<PanelBody> {
@@ -29,8 +29,7 @@ export async function withdrawJudge(parts: AppParts, tx: Transaction, asked: Ask
     where: { id: seatId },
     data: { withdrawnAt: at, withdrawnWhy: asked.reason, callOrder: null, tieOrder: null },
   });
-  await tx.prisma.accessToken.updateMany({ where: { seatId, revokedAt: null }, data: { revokedAt: at } });
-  await appendLine(tx, { showId, type: 'panel.withdrawn', body: { classId, seatId }, at });
+  await appendLine(parts, tx, { showId, type: 'panel.withdrawn', body: { classId, seatId }, at });
   if (replacementId !== null) await replace(tx, { parts, seat, personId: replacementId, at });
   const { version } = await tx.prisma.showClass.update({
     where: { id: classId },
@@ -67,5 +66,5 @@ async function replace(tx: Transaction, { parts, seat, personId, at }: Replacing
       createdAt: at,
     },
   });
-  await appendLine(tx, { showId, type: 'panel.seated', body: { classId, seatId: id }, at });
+  await appendLine(parts, tx, { showId, type: 'panel.seated', body: { classId, seatId: id }, at });
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { requireRole } from '../../access/index.ts';
+import { office, officeReading, openTo } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
 import { afterId, pageFrom, pageOf, pageQuery } from '../../platform/http/pages.ts';
 import { refusals } from '../../platform/http/refusals.ts';
@@ -18,7 +18,7 @@ export const patternRoutes: FeatureRoutes = async (app, { parts }) => {
   const { prisma } = parts.db;
 
   app.get('/shows/:showId/patterns', {
-    onRequest: requireRole(parts, 'office', 'judge', 'scribe'),
+    config: openTo(...officeReading, 'judge', 'scribe'),
     schema: {
       tags,
       summary: "All of the show's patterns",
@@ -39,7 +39,7 @@ export const patternRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/patterns', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Add a pattern',
@@ -54,7 +54,7 @@ export const patternRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.get('/shows/:showId/patterns/:patternId', {
-    onRequest: requireRole(parts, 'office', 'judge', 'scribe'),
+    config: openTo(...officeReading, 'judge', 'scribe'),
     schema: {
       tags,
       summary: 'One pattern with its maneuvers',
@@ -73,7 +73,7 @@ export const patternRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.put('/shows/:showId/patterns/:patternId', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Put a pattern anew, before a card is written on it (If-Match)',

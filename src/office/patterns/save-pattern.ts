@@ -20,7 +20,7 @@ export async function addPattern(
     data: { id: parts.ids.next(), showId, name, createdAt: at, maneuvers: { create: inOrder(asked) } },
     include: withManeuvers,
   });
-  await appendLine(tx, { showId, type: 'pattern.created', body: { patternId: row.id }, at });
+  await appendLine(parts, tx, { showId, type: 'pattern.created', body: { patternId: row.id }, at });
   return patternOf(row);
 }
 
@@ -50,7 +50,12 @@ export async function changePattern(parts: AppParts, tx: Transaction, asked: Cha
     },
     include: withManeuvers,
   });
-  await appendLine(tx, { showId, type: 'pattern.changed', body: { patternId, version: row.version }, at });
+  await appendLine(parts, tx, {
+    showId,
+    type: 'pattern.changed',
+    body: { patternId, version: row.version },
+    at,
+  });
   return patternOf(row);
 }
 

@@ -38,7 +38,12 @@ export async function combineClasses(
       where: { id },
       data: { status: 'combined', version: { increment: 1 } },
     });
-    await appendLine(tx, { showId, type: 'class.combined', body: { classId: id, intoClassId: classId }, at });
+    await appendLine(parts, tx, {
+      showId,
+      type: 'class.combined',
+      body: { classId: id, intoClassId: classId },
+      at,
+    });
   }
   await settleOrder(parts, tx, { showClass: to, kind: 'by-hand', reason });
   return relations.map(relationOf);

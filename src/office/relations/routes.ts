@@ -1,4 +1,4 @@
-import { knowActor, requireRole } from '../../access/index.ts';
+import { office, openTo } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
 import { refusals } from '../../platform/http/refusals.ts';
 import { problem } from '../../platform/problems/index.ts';
@@ -12,7 +12,7 @@ const tags = ['Classes'];
 
 export const relationRoutes: FeatureRoutes = async (app, { parts }) => {
   app.get('/shows/:showId/classes/:classId/relations', {
-    onRequest: knowActor(parts),
+    config: openTo('everyone'),
     schema: {
       tags,
       summary: 'From which classes this one came, and into which it went',
@@ -30,7 +30,7 @@ export const relationRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/classes/:classId/splits', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Split the class, before a card is signed',
@@ -54,7 +54,7 @@ export const relationRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/shows/:showId/classes/:classId/combinations', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Combine other classes into this one, before a card is signed',

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { knowActor, requireRole } from '../../access/index.ts';
+import { office, openTo } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
 import { afterId, pageFrom, pageOf, pageQuery } from '../../platform/http/pages.ts';
 import { refusals } from '../../platform/http/refusals.ts';
@@ -19,7 +19,7 @@ export const scoreSheetRoutes: FeatureRoutes = async (app, { parts }) => {
   const { prisma } = parts.db;
 
   app.get('/score-sheets', {
-    onRequest: knowActor(parts),
+    config: openTo('everyone'),
     schema: {
       tags,
       summary: 'All versions of all score sheets',
@@ -38,7 +38,7 @@ export const scoreSheetRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.get('/score-sheets/:code/:version', {
-    onRequest: knowActor(parts),
+    config: openTo('everyone'),
     schema: {
       tags,
       summary: 'One version of a score sheet',
@@ -54,7 +54,7 @@ export const scoreSheetRoutes: FeatureRoutes = async (app, { parts }) => {
   });
 
   app.post('/score-sheets', {
-    onRequest: requireRole(parts, 'office'),
+    config: openTo(...office),
     schema: {
       tags,
       summary: 'Add a score sheet, or a new version of one',

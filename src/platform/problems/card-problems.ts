@@ -41,6 +41,16 @@ export const cardProblems = {
     title: 'What was signed is not what the draft says',
     whatToDo: 'Look at both under "differences", save what is right as the draft, and sign that.',
   },
+  signature_invalid: {
+    status: 422,
+    title: "It is not signed by this judge's phone",
+    whatToDo: 'Sign the card with the key of the phone that was paired, and send it as the phone made it.',
+  },
+  signature_of_other_card: {
+    status: 422,
+    title: 'What was signed is another card',
+    whatToDo: 'Read the card again, and sign with the ids, sheet and revision that it shows.',
+  },
   card_already_signed: {
     status: 409,
     title: 'The card is signed',

@@ -1,0 +1,99 @@
+/** An account as it is stored, and who may look after it. */
+import type { SqlTransaction, Transaction } from '../../platform/database.ts';
+import type { Account } from '../../platform/generated/prisma/client.ts';
+import { problem } from '../../platform/problems/index.ts';
+import type { Statement } from '../../platform/sql.ts';
+import type { Actor, Duty } from '../actor.ts';
+import { type AccountBody, accountBody } from './account-schemas.ts';
+
+export type Office = Extract<Actor, { as: 'office' }>;
+export type StoredAccount = Account & { readonly shows: ReadonlyArray<{ readonly showId: string }> };
+
+/** With the shows, in the order of their ids. */
+export const withShows = { shows: { select: { showId: true }, orderBy: { showId: 'asc' } } } as const;
+
+export const dutyOf = (stored: string): Duty => accountBody.shape.duty.parse(stored);
+
+export function accountOf(row: StoredAccount, now: Date): AccountBody {
+  const { id, name, signIn, wholeService, version, createdAt, closedAt } = row;
+  return {
+    ...{ id, name, signIn, duty: dutyOf(row.duty), wholeService },
+    showIds: row.shows.map(({ showId }) => showId),
+    state: stateOf(row, now),
+    createdAt: createdAt.toISOString(),
+    closedAt: closedAt?.toISOString() ?? null,
+    version,
+  };
+}
+
+function stateOf({ closedAt, passwordHash, setupEndsAt }: Account, now: Date): AccountBody['state'] {
+  if (closedAt !== null) return 'closed';
+  if (passwordHash !== null) return 'active';
+  return setupEndsAt !== null && setupEndsAt > now ? 'invited' : 'set-up-ended';
+}
+
+interface Reach {
+  readonly wholeService: boolean;
+  readonly showIds: readonly string[];
+}
+
+/** Nobody gives more than she has: a manager of some shows looks after the accounts of those shows alone. */
+export function isWithinReach(actor: Office, { wholeService, showIds }: Reach): boolean {
+  const { shows } = actor;
+  return shows === 'all' || (!wholeService && showIds.every((showId) => shows.has(showId)));
+}
+
+const queue: Statement = {
+  name: 'accounts.queue',
+  text: `SELECT pg_advisory_xact_lock(hashtext('ringledger: accounts'))`,
+};
+
+/** Changes of accounts queue up, all of them, so that two managers cannot close each other's account at once. */
+export async function queueForAccounts(tx: SqlTransaction): Promise<void> {
+  await tx.sql.row(queue);
+}
+
+/** For a change by a manager. One that is out of her reach is not there: throws not_found. */
+export async function accountWithinReach(
+  tx: Transaction,
+  { actor, accountId }: { readonly actor: Office; readonly accountId: string },
+): Promise<StoredAccount> {
+  await queueForAccounts(tx);
+  const row = await tx.prisma.account.findUnique({ where: { id: accountId }, include: withShows });
+  const showIds = row?.shows.map(({ showId }) => showId) ?? [];
+  if (row === null || !isWithinReach(actor, { wholeService: row.wholeService, showIds })) {
+    throw problem('not_found', { detail: 'There is no such account within your reach.' });
+  }
+  return row;
+}
+
+/** Can sign in, and may look after every account. */
+const managerOfAll = {
+  duty: 'manager',
+  wholeService: true,
+  closedAt: null,
+  passwordHash: { not: null },
+} as const;
+
+/** How many could, beside this one. */
+export const otherManagers = (tx: Transaction, accountId: string | null): Promise<number> =>
+  tx.prisma.account.count({
+    where: { ...managerOfAll, ...(accountId === null ? {} : { id: { not: accountId } }) },
+  });
+
+/** Before one is closed, reset, or made less. Throws last_manager. */
+export async function mustLeaveAManager(tx: Transaction, row: Account): Promise<void> {
+  const { id, duty, wholeService, closedAt, passwordHash } = row;
+  const isOne = duty === 'manager' && wholeService && closedAt === null && passwordHash !== null;
+  if (isOne && (await otherManagers(tx, id)) === 0) throw problem('last_manager');
+}
+
+/** Throws unknown_reference and names each show that is not there. */
+export async function mustBeShows(tx: Transaction, showIds: readonly string[]): Promise<void> {
+  const found = await tx.prisma.show.findMany({ where: { id: { in: [...showIds] } }, select: { id: true } });
+  const known = new Set(found.map(({ id }) => id));
+  const errors = showIds.flatMap((showId, at) =>
+    known.has(showId) ? [] : [{ field: `/showIds/${at}`, message: 'there is no such show' }],
+  );
+  if (errors.length > 0) throw problem('unknown_reference', { errors });
+}
