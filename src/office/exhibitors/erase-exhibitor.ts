@@ -8,6 +8,7 @@ import type { Statement } from '../../platform/sql.ts';
 import { id, instant } from '../schemas/common.ts';
 import { lockShow } from '../store/locks.ts';
 import { erasedName, mustNotBeErased } from './erased.ts';
+import { whereWritten, writtenPlace } from './written-words.ts';
 
 export const erasureReasons = [
   'asked-by-family',
@@ -45,6 +46,11 @@ export const erasureBody = z.strictObject({
   consentsRemoved: z.int(),
   ownersErased: z.int(),
   answersForgotten: z.int().describe('Answers that were kept for a request sent twice, and held the name.'),
+  stillWritten: z
+    .array(writtenPlace)
+    .describe(
+      'Records with words of the name in what people wrote themselves: to be looked at; they are left as they are.',
+    ),
 });
 export type ErasureBody = z.infer<typeof erasureBody>;
 
@@ -73,6 +79,7 @@ export async function eraseExhibitor(parts: AppParts, tx: Transaction, asked: As
   mustBeRepeated(asked, entries);
   mustBeOwners(erasure.ownerIds, entries);
   await tx.sql.rows(lockClassesOf, [exhibitorId]);
+  const stillWritten = await whereWritten(tx, { showId, name: exhibitor.name });
   await tx.prisma.exhibitor.update({
     where: { id: exhibitorId },
     data: {
@@ -101,7 +108,7 @@ export async function eraseExhibitor(parts: AppParts, tx: Transaction, asked: As
     body: { exhibitorId, reason: erasure.reason, ownerIds: erasure.ownerIds },
   });
   return {
-    ...{ exhibitorId, erasedAt: at.toISOString(), answersForgotten },
+    ...{ exhibitorId, erasedAt: at.toISOString(), answersForgotten, stillWritten },
     ...{ consentsRemoved: consents.count, ownersErased: owners.count },
   };
 }
