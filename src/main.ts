@@ -1,11 +1,15 @@
 /** Starts the service and stops it without dropping what it has begun. */
 import { buildApp } from './app.ts';
 import { readConfig } from './config.ts';
-import { announceKeys } from './ledger/index.ts';
+import { announceKeys, strangeKeys } from './ledger/index.ts';
 import { addBundledSheets } from './office/index.ts';
 import { inSqlTransaction } from './platform/database.ts';
 import { forgetOldKeys } from './platform/http/answer-once.ts';
 import { type StartedParts, startParts } from './platform/start-parts.ts';
+
+const warningOf = (kid: string) =>
+  `Warning: the database names the signing key ${kid} as this service's, but the file of the signing keys does not ` +
+  'hold it. Put the file back that had it, or find out who added it; what it signed cannot be checked here.';
 
 export interface RunningService {
   /** Where it listens, e.g. http://127.0.0.1:4070 */
@@ -20,6 +24,7 @@ export async function startService(say: (line: string) => void): Promise<Running
   const { parts, stop: stopParts } = await startParts(config, say);
   try {
     await announceKeys(parts);
+    for (const kid of await strangeKeys(parts)) say(warningOf(kid));
     await addBundledSheets(parts);
   } catch (error) {
     await stopParts();

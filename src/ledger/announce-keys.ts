@@ -28,3 +28,14 @@ export async function announceKeys(
     }
   });
 }
+
+const strange: Statement = {
+  name: 'ledger.strange-signing-keys',
+  text: `SELECT kid FROM signing_key WHERE source = 'own' AND kid <> ALL ($1::text[]) ORDER BY kid`,
+};
+
+/** Keys that the database calls the service's own and the file does not hold: it was exchanged, or somebody added them. */
+export async function strangeKeys({ db, keys }: Pick<AppParts, 'db' | 'keys'>): Promise<string[]> {
+  const known = keys.publicKeys.map(({ kid }) => kid);
+  return (await db.sql.rows<{ kid: string }>(strange, [known])).map(({ kid }) => kid);
+}

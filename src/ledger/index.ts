@@ -1,4 +1,4 @@
-export { announceKeys } from './announce-keys.ts';
+export { announceKeys, strangeKeys } from './announce-keys.ts';
 export { appendLine, type NewLine, takeHead } from './append-line.ts';
 export {
   type BrokenLine,

@@ -10,7 +10,7 @@ import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/config.ts';
 import { attached, canonicalText, evidenceTypes, kidOf, ofTheService } from '../../src/evidence/index.ts';
-import { announceKeys, firstBreak, readSealedLines } from '../../src/ledger/index.ts';
+import { announceKeys, firstBreak, readSealedLines, strangeKeys } from '../../src/ledger/index.ts';
 import type { AppParts } from '../../src/platform/app-parts.ts';
 import { createServer } from '../../src/platform/http/create-server.ts';
 import { signingKeysRoute } from '../../src/platform/http/signing-keys-route.ts';
@@ -147,15 +147,17 @@ describe('signing keys', () => {
     expect(JSON.stringify(stored.rows)).not.toContain(keys[0].d);
   });
 
-  it('that nobody announced are not published, whatever is written into the database', async () => {
+  it('that nobody announced are not published, and a start notices them in the database', async () => {
     const jwk = { kty: 'EC', crv: 'P-256', x: 'A'.repeat(43), y: 'A'.repeat(43) };
     await withClient(database.url, (owner) =>
       owner.query(`INSERT INTO signing_key (kid, jwk, source, added_at) VALUES ($1, $2, 'own', now())`, [
         ...['A'.repeat(43), jwk],
       ]),
     );
-    const { keys } = await running(async (parts) => (await published(parts)).body);
-    expect(keys).toHaveLength(2);
+    await running(async (parts) => {
+      expect((await published(parts)).body.keys).toHaveLength(2);
+      expect(await strangeKeys(parts)).toEqual(['A'.repeat(43)]);
+    });
   });
 
   it('are the same for processes that start at once without any', async () => {
