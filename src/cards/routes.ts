@@ -9,6 +9,7 @@ import { classProgress, seatProgressSchema } from './class-progress.ts';
 import { draftRoutes } from './draft-routes.ts';
 import { openCard } from './open-card.ts';
 import { tellingOffice } from './open-class.ts';
+import { paperRoutes } from './paper/routes.ts';
 import { accessRefusals, cardParams, classParams, tags } from './route-parts.ts';
 import { signingRoutes } from './signing-routes.ts';
 
@@ -85,4 +86,5 @@ export const cardRoutes: FeatureRoutes = async (app, options) => {
 
   await draftRoutes(app, options);
   await signingRoutes(app, options);
+  await paperRoutes(app, options);
 };

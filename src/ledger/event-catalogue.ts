@@ -8,6 +8,13 @@ interface EventKind {
   readonly body: Readonly<Record<string, string>>;
 }
 
+const paperCard = {
+  classId: 'the class',
+  seatId: 'the seat',
+  cardId: 'the card',
+  paperCardId: 'the paper card',
+};
+
 const kinds = {
   'show.created': {
     public: true,
@@ -203,6 +210,38 @@ const kinds = {
       revisionId: 'the new revision',
       revision: 'its number',
     },
+  },
+  'card.paper-opened': {
+    public: false,
+    what: 'The office took up a card that came in on paper.',
+    body: { ...paperCard, revision: 'which revision of the card it is to be' },
+  },
+  'card.paper-entered': {
+    public: false,
+    what: 'One person of the office entered a paper card, or corrected what she had entered.',
+    body: { ...paperCard, accountId: 'who', version: 'how often she has saved it' },
+  },
+  'card.paper-accepted': {
+    public: true,
+    what: 'Two people of the office read the same off a paper card: it is in, as a revision of the card.',
+    body: {
+      ...paperCard,
+      revisionId: 'the revision',
+      revision: 'its number',
+      enteredBy: 'the account that entered it',
+      checkedBy: 'the account whose entry came to be the same',
+      seal: 'SHA-256 over the canonical form (RFC 8785) of the content together with a random salt that is kept secret',
+    },
+  },
+  'card.paper-withdrawn': {
+    public: false,
+    what: 'A paper card that was not accepted was withdrawn, with the reason.',
+    body: paperCard,
+  },
+  'card.photo-stored': {
+    public: false,
+    what: 'A photo of a paper card was stored.',
+    body: { ...paperCard, hash: 'SHA-256 of the picture' },
   },
   'ruling.made': {
     public: false,

@@ -16,6 +16,7 @@ import { showRoutes } from './shows/routes.ts';
 
 export { type ClassEntryStatus, isGoing } from './class-entries/status.ts';
 export { created, once } from './once.ts';
+export { wording } from './schemas/text.ts';
 export { addScoreSheet } from './sheets/add-score-sheet.ts';
 export { addBundledSheets } from './sheets/bundled-sheets.ts';
 export { isPractice, shownName } from './shows/show-schemas.ts';

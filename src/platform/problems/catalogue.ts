@@ -3,8 +3,10 @@
  * HTTP status of an error stand. `api-docs/errors.md` is written from this.
  */
 import { accessProblems } from './access-problems.ts';
+import { accountProblems } from './account-problems.ts';
 import { cardProblems } from './card-problems.ts';
 import { officeProblems } from './office-problems.ts';
+import { paperProblems } from './paper-problems.ts';
 import { phoneProblems } from './phone-problems.ts';
 import { requestProblems } from './request-problems.ts';
 import { resultProblems } from './result-problems.ts';
@@ -20,9 +22,11 @@ export interface ProblemKind {
 const kinds = {
   ...requestProblems,
   ...accessProblems,
+  ...accountProblems,
   ...phoneProblems,
   ...officeProblems,
   ...cardProblems,
+  ...paperProblems,
   ...resultProblems,
 } as const satisfies Record<string, ProblemKind>;
 
@@ -36,8 +40,10 @@ export const problemGroups: ReadonlyArray<
 > = [
   ['Any request', requestProblems],
   ['Access', accessProblems],
+  ['Accounts of the office', accountProblems],
   ['Phones', phoneProblems],
   ['Show office', officeProblems],
   ['Cards', cardProblems],
+  ['Paper cards', paperProblems],
   ['Results', resultProblems],
 ];
