@@ -4,19 +4,23 @@ import {
   actorOf,
   guardRoutes,
   isDoor,
+  knownSender,
+  mustServeAllShows,
+  office,
   openTo,
   PhoneDoor,
   seesAsOffice,
   senderOf,
 } from './access/index.ts';
 import { cardRoutes } from './cards/index.ts';
-import { liveRoutes } from './ledger/index.ts';
+import { liveRoutes, readRoutes, recordRefusals } from './ledger/index.ts';
 import { officeRoutes } from './office/index.ts';
 import type { App, AppParts, FeatureRoutes } from './platform/app-parts.ts';
 import { browseRoutes, describeRoutes } from './platform/docs/openapi.ts';
 import { createServer } from './platform/http/create-server.ts';
 import { healthRoutes } from './platform/http/health.ts';
 import { limitSenders } from './platform/http/rate-limits.ts';
+import { signingKeysRoute } from './platform/http/signing-keys-route.ts';
 import { resultRoutes } from './results/index.ts';
 
 /** Everything under `/v1`. */
@@ -25,7 +29,11 @@ function features(door: PhoneDoor): readonly FeatureRoutes[] {
     config: openTo('everyone'),
     hearsAll: (request, showId) => seesAsOffice(actorOf(request), showId),
   });
-  return [accessRoutes(door), officeRoutes, cardRoutes, resultRoutes, live];
+  const ledger = readRoutes({
+    ...{ toOffice: openTo(...office), toManagers: openTo('manager'), toEveryone: openTo('everyone') },
+    mustBeOfWholeService: (request) => mustServeAllShows(actorOf(request)),
+  });
+  return [accessRoutes(door), officeRoutes, cardRoutes, resultRoutes, ledger, live];
 }
 
 export async function buildApp(parts: AppParts): Promise<App> {
@@ -37,9 +45,11 @@ export async function buildApp(parts: AppParts): Promise<App> {
     ...{ perSender: config.senderRequestsPerMinute, atDoors: config.signInsPerMinute },
     ...{ senderOf, isDoor },
   });
+  recordRefusals(app, parts, { sender: knownSender });
   await describeRoutes(app);
   if (config.browsableDocs) await browseRoutes(app);
   await app.register(healthRoutes, { parts });
+  await app.register(signingKeysRoute, { parts });
   for (const feature of features(door)) await app.register(feature, { parts, prefix: '/v1' });
   await app.ready();
   return app;

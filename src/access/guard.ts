@@ -1,5 +1,6 @@
 /** The one guard in front of all routes. It runs before the body is read, so that a stranger learns nothing from its faults. */
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { LineActor } from '../evidence/index.ts';
 import { onBehalfOf } from '../ledger/index.ts';
 import type { App, AppParts } from '../platform/app-parts.ts';
 import { problem } from '../platform/problems/index.ts';
@@ -19,6 +20,12 @@ export function senderOf(request: FastifyRequest): string | undefined {
   const actor = actorOf(request);
   if (actor.as === 'everyone') return undefined;
   return actor.as === 'office' ? `account ${actor.accountId}` : `phone ${actor.phoneId}`;
+}
+
+/** The same, as the ledger names the sender. */
+export function knownSender(request: FastifyRequest): LineActor | undefined {
+  const actor = actorOf(request);
+  return actor.as === 'everyone' ? undefined : lineActorOf(actor);
 }
 
 /** Needs no pass and changes something: where codes and passwords are guessed. */

@@ -1,3 +1,5 @@
+export { signInName } from './accounts/account-schemas.ts';
+export { makeFirstAccount } from './accounts/first-account.ts';
 export { type OpenedSession, openSession } from './accounts/sessions.ts';
 export {
   type Actor,
@@ -10,7 +12,7 @@ export {
   seesAsOffice,
   senderKey,
 } from './actor.ts';
-export { actorOf, guardRoutes, isDoor, senderOf } from './guard.ts';
+export { actorOf, guardRoutes, isDoor, knownSender, senderOf } from './guard.ts';
 export { type AccessRule, type Caller, office, officeReading, openTo } from './open-to.ts';
 export { PhoneDoor } from './phones/recognize-phone.ts';
 export { accessRoutes } from './routes.ts';
