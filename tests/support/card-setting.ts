@@ -1,11 +1,11 @@
 /** A class with its panel and entries, straight in the database: what a judge finds when she opens her card. */
-import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import request from 'supertest';
 import type { PlacingRule } from '../../src/engine/placing/types.ts';
+import { fingerprint } from '../../src/platform/canonical-json.ts';
 import type { Prisma } from '../../src/platform/generated/prisma/client.ts';
 import type { TestApp } from './test-app.ts';
-import { passFor } from './test-passes.ts';
+import { type Pass, type PhonePass, passFor } from './test-passes.ts';
 
 export interface CardSetting {
   readonly showId: string;
@@ -13,10 +13,10 @@ export interface CardSetting {
   readonly seatIds: readonly string[];
   /** Class entries; back numbers are 101, 102 ... in this order, which is the order of go. */
   readonly entryIds: readonly string[];
-  /** `authorization` of the judge of a seat, from 0. */
-  readonly judge: (seat?: number) => Promise<string>;
-  readonly scribe: (seat?: number) => Promise<string>;
-  readonly pass: (role: 'office' | 'gate' | 'public') => Promise<string>;
+  /** The phone of the judge of a seat, from 0; the same each time. */
+  readonly judge: (seat?: number) => Promise<PhonePass>;
+  readonly scribe: (seat?: number) => Promise<PhonePass>;
+  readonly pass: (role: 'office' | 'gate' | 'public') => Promise<Pass>;
   /** Opens the card of a seat and returns its id. */
   readonly openCard: (seat?: number) => Promise<string>;
 }
@@ -80,7 +80,7 @@ async function sheetId({ parts }: TestApp, file: string): Promise<string> {
   const { code, version } = definition;
   const found = await parts.db.prisma.scoreSheet.findFirst({ where: { code, version } });
   if (found !== null) return found.id;
-  const hash = createHash('sha256').update(text).digest('hex');
+  const hash = fingerprint(definition);
   const row = { code, version, definition, hash, origin: 'bundled' };
   const id = parts.ids.next();
   await parts.db.prisma.scoreSheet.create({ data: { id, ...row, createdAt: parts.clock.now() } });
@@ -160,13 +160,18 @@ async function addEntries(
 function settingOf(service: TestApp, made: Field & Pick<CardSetting, 'seatIds' | 'entryIds'>): CardSetting {
   const { showId, classId, seatIds } = made;
   const seatPass = (role: 'judge' | 'scribe') => {
-    return (seat = 0) => passFor(service, { role, showId, seatId: seatIds[seat] ?? '' });
+    const known = new Map<number, Promise<PhonePass>>();
+    return (seat = 0) => {
+      const pass = known.get(seat) ?? passFor(service, { role, showId, seatId: seatIds[seat] ?? '' });
+      known.set(seat, pass);
+      return pass;
+    };
   };
   const judge = seatPass('judge');
   const openCard = async (seat = 0) => {
     const opened = await request(service.app.server)
       .post(`/v1/classes/${classId}/cards`)
-      .set('authorization', await judge(seat))
+      .use(await judge(seat))
       .send({ seatId: seatIds[seat] });
     if (opened.status !== 201 && opened.status !== 200) throw new Error(JSON.stringify(opened.body));
     return opened.body.id as string;

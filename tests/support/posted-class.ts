@@ -4,28 +4,34 @@ import type { PlacingRule } from '../../src/engine/placing/types.ts';
 import type { Go } from '../../src/engine/sheets/types.ts';
 import type { Prisma } from '../../src/platform/generated/prisma/client.ts';
 import { type CardSetting, goOf, setUpClass } from './card-setting.ts';
+import { type Asked, signedBy } from './signing.ts';
 import type { TestApp } from './test-app.ts';
+import { noPass, type OfficePass, type Pass, passFor } from './test-passes.ts';
 
 type Marks = readonly [string, string, string];
 
 export interface JudgedClass extends CardSetting {
-  readonly office: string;
+  readonly office: OfficePass;
   /** Signs the card of a seat; one go for each entry in the order of go. */
   readonly sign: (seat: number, goes: readonly Go[]) => Promise<void>;
   /** Amends the signed card of a seat. */
   readonly amend: (seat: number, goes: readonly Go[], reason: string) => Promise<void>;
-  readonly get: (path: string, authorization?: string) => request.Test;
-  readonly post: (path: string, body: object, headers?: Record<string, string>) => request.Test;
+  readonly get: (path: string, pass?: Pass) => request.Test;
+  /** As the office of the show where no other pass is named. */
+  readonly post: (path: string, body: object, more?: PostedBy) => request.Test;
   /** Posts what the preview shows. */
   readonly publish: (state: string, reason?: string) => Promise<request.Response>;
+}
+
+interface PostedBy {
+  readonly pass?: Pass;
+  readonly headers?: Readonly<Record<string, string>>;
 }
 
 type Wanted = Parameters<typeof setUpClass>[1] & {
   readonly rule?: Partial<PlacingRule>;
   readonly publishCards?: string;
 };
-
-const signedAt = '2026-05-02T15:00:00Z';
 
 export async function setUpJudgedClass(service: TestApp, wanted: Wanted = {}): Promise<JudgedClass> {
   const setting = await setUpClass(service, wanted);
@@ -41,49 +47,41 @@ export async function setUpJudgedClass(service: TestApp, wanted: Wanted = {}): P
       publishCards: wanted.publishCards ?? 'with-posting',
     },
   });
-  const office = await setting.pass('office');
+  const office = await passFor(service, { role: 'office', showId: setting.showId });
   const http = () => request(service.app.server);
   const base = `/v1/classes/${setting.classId}`;
   const contentOf = (goes: readonly Go[]) => ({
     goes: Object.fromEntries(goes.map((go, at) => [setting.entryIds[at] ?? '', go])),
   });
-  const cardAddress = async (seat: number) => `/v1/cards/${await setting.openCard(seat)}`;
-  const get = (path: string, authorization?: string) => {
-    const asked = http().get(`${base}${path}`);
-    return authorization === undefined ? asked : asked.set('authorization', authorization);
+  const get: JudgedClass['get'] = (path, pass = noPass) => http().get(`${base}${path}`).use(pass);
+  const post: JudgedClass['post'] = (path, body, { pass = office, headers = {} } = {}) =>
+    http().post(`${base}${path}`).use(pass).set(headers).send(body);
+  const send = async (seat: number, what: 'signatures' | 'amendments', asked: Asked) => {
+    const [cardId, pass] = [await setting.openCard(seat), await setting.judge(seat)];
+    await http()
+      .post(`/v1/cards/${cardId}/${what}`)
+      .use(pass)
+      .use(signedBy(service, { pass, cardId, asked }))
+      .expect(201);
   };
-  const post = (path: string, body: object, headers: Record<string, string> = { authorization: office }) =>
-    http().post(`${base}${path}`).set(headers).send(body);
   return {
     ...setting,
     office,
     get,
     post,
-    sign: async (seat, goes) => {
-      await http()
-        .post(`${await cardAddress(seat)}/signatures`)
-        .set('authorization', await setting.judge(seat))
-        .send({ signedAt, content: contentOf(goes) })
-        .expect(201);
-    },
+    sign: (seat, goes) => send(seat, 'signatures', { content: contentOf(goes) }),
     amend: async (seat, goes, reason) => {
-      const address = await cardAddress(seat);
-      const authorization = await setting.judge(seat);
-      const revisions = await http()
-        .get(`${address}/revisions`)
-        .set('authorization', authorization)
-        .expect(200);
-      const previousHash = revisions.body.items.at(-1).contentHash;
-      await http()
-        .post(`${address}/amendments`)
-        .set('authorization', authorization)
-        .send({ reason, content: contentOf(goes), previousHash, signedAt })
-        .expect(201);
+      const [cardId, pass] = [await setting.openCard(seat), await setting.judge(seat)];
+      const { items } = (await http().get(`/v1/cards/${cardId}/revisions`).use(pass).expect(200)).body;
+      const { revision, contentHash: previousHash } = items.at(-1);
+      await send(seat, 'amendments', {
+        ...{ reason, previousHash, revision: revision + 1, content: contentOf(goes) },
+      });
     },
     publish: async (state, reason) => {
       const preview = await get('/tabulation', office).expect(200);
-      const headers = { authorization: office, 'if-match': String(preview.headers.etag) };
-      return post('/postings', { state, ...(reason === undefined ? {} : { reason }) }, headers);
+      const headers = { 'if-match': String(preview.headers.etag) };
+      return post('/postings', { state, ...(reason === undefined ? {} : { reason }) }, { headers });
     },
   };
 }

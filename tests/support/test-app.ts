@@ -48,6 +48,8 @@ export async function buildTestApp({ beside, environment = {} }: Wanted = {}): P
     NODE_ENV: 'test',
     LOG_LEVEL: 'silent',
     REQUESTS_PER_MINUTE: '0',
+    SENDER_REQUESTS_PER_MINUTE: '0',
+    SIGN_INS_PER_MINUTE: '0',
     BROWSABLE_DOCS: 'no',
     TOKEN_SECRET: testSecret,
     ...environment,
