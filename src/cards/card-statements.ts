@@ -101,11 +101,16 @@ export const addRevision: Statement = {
     VALUES ($1::uuid, $2::uuid, $3, $4::jsonb, $5, $6, $7::uuid, $8, $9, $10, $11, $12::uuid, $13::uuid)`,
 };
 
+/** Who entered a paper card, then who checked it. */
+const paper = `paper_card_id AS "paperCardId",
+           (SELECT array_agg(account_id ORDER BY entered_at, account_id) FROM paper_entry
+            WHERE paper_entry.paper_card_id = card_revision.paper_card_id) AS "paperAccountIds"`;
+
 export const readRevisions: Statement = {
   name: 'cards.read-revisions',
   text: `
     SELECT id, revision, content_hash AS "contentHash", previous_hash AS "previousHash",
-           signed_at AS "signedAt", received_at AS "receivedAt", amendment_reason AS reason
+           signed_at AS "signedAt", received_at AS "receivedAt", amendment_reason AS reason, ${paper}
     FROM card_revision WHERE card_id = $1::uuid ORDER BY revision`,
 };
 
@@ -113,7 +118,7 @@ export const readRevision: Statement = {
   name: 'cards.read-revision',
   text: `
     SELECT id, revision, content, content_hash AS "contentHash", previous_hash AS "previousHash",
-           signed_at AS "signedAt", received_at AS "receivedAt", amendment_reason AS reason
+           signed_at AS "signedAt", received_at AS "receivedAt", amendment_reason AS reason, ${paper}
     FROM card_revision WHERE card_id = $1::uuid AND revision = $2`,
 };
 
@@ -164,6 +169,7 @@ export const readProgress: Statement = {
               AND going.status IN ('entered', 'checked-in'))::int AS "goesWritten",
            (SELECT content -> 'ranking' FROM card_draft_order WHERE card_id = card.id) AS ranking,
            last.id AS "revisionId", last.revision, last.signed_at AS "signedAt", last.received_at AS "receivedAt",
+           last.paper_card_id IS NOT NULL AS "onPaper",
            (SELECT array_agg(entry) FROM jsonb_object_keys(last.content -> 'goes') entry) AS "signedGoes",
            last.content -> 'ranking' AS "signedRanking"
     FROM panel_seat seat

@@ -12,7 +12,8 @@ import * as statements from './card-statements.ts';
 const signedProgressSchema = z.strictObject({
   revisionId: z.string(),
   revision: z.int(),
-  signedAt: z.string().describe("By the judge's phone."),
+  origin: z.enum(['phone', 'paper']),
+  signedAt: z.string().describe("By the judge's phone; from paper: when it was accepted."),
   receivedAt: z.string().describe('By the service.'),
   entriesToAdd: z
     .array(z.string())
@@ -48,6 +49,7 @@ interface ProgressRow {
   readonly ranking: Ranking | null;
   readonly revisionId: string | null;
   readonly revision: number;
+  readonly onPaper: boolean;
   readonly signedAt: Date;
   readonly receivedAt: Date;
   readonly signedGoes: readonly string[] | null;
@@ -95,6 +97,7 @@ function signedProgress(row: ProgressRow, going: readonly EntryRecord[]): Signed
   if (revisionId === null) return null;
   return {
     ...{ revisionId, revision },
+    origin: row.onPaper ? 'paper' : 'phone',
     signedAt: signedAt.toISOString(),
     receivedAt: receivedAt.toISOString(),
     entriesToAdd: going.filter((entry) => isNewTo(row, entry)).map(({ id }) => id),

@@ -11,9 +11,15 @@ const head = {
     .string()
     .nullable()
     .describe('contentHash of the revision that it amends; null: the first.'),
-  signedAt: z.string().describe("By the judge's phone."),
+  signedAt: z.string().describe("By the judge's phone; from paper: when it was accepted."),
   receivedAt: z.string().describe('By the service.'),
   reason: z.string().nullable().describe('Why it was amended; null: the first.'),
+  origin: z
+    .enum(['phone', 'paper'])
+    .describe('Signed by the judge on her phone, or entered off paper by two people of the office.'),
+  paperCardId: z.string().nullable().describe('null: from the phone.'),
+  enteredBy: z.string().nullable().describe('From paper: the account that entered it.'),
+  checkedBy: z.string().nullable().describe('From paper: the other account, which read the same.'),
 };
 
 export const revisionSchema = z.strictObject(head).meta({ id: 'CardRevisionHead' });
@@ -47,7 +53,18 @@ export function revisionView({
     signedAt: rest.signedAt.toISOString(),
     receivedAt: rest.receivedAt.toISOString(),
     reason: rest.reason,
+    ...originOf(rest),
   };
+}
+
+type Origin = Pick<RevisionView, 'origin' | 'paperCardId' | 'enteredBy' | 'checkedBy'>;
+
+function originOf({
+  paperCardId,
+  paperAccountIds,
+}: Pick<RevisionHead, 'paperCardId' | 'paperAccountIds'>): Origin {
+  const [enteredBy = null, checkedBy = null] = paperAccountIds ?? [];
+  return { origin: paperCardId === null ? 'phone' : 'paper', paperCardId, enteredBy, checkedBy };
 }
 
 export const fullRevisionView = (cardId: string, revision: SignedRevision) => ({

@@ -17,6 +17,10 @@ export interface RevisionHead {
   readonly receivedAt: Date;
   /** Why it was amended; `null`: the first. */
   readonly reason: string | null;
+  /** `null`: the judge signed it on her phone. */
+  readonly paperCardId: string | null;
+  /** Of a paper card: who entered it, then who checked it. */
+  readonly paperAccountIds: readonly string[] | null;
 }
 
 export interface SignedRevision extends RevisionHead {
@@ -63,6 +67,7 @@ export async function writeRevision(
     signedAt: added.signedAt,
     receivedAt: parts.clock.now(),
     reason: added.reason,
+    ...paperOf(added),
     content,
   };
   await tx.sql.rows(statements.addRevision, [
@@ -75,6 +80,12 @@ export async function writeRevision(
   const line = lineOf(card, { written, added });
   await appendLine(parts, tx, { showId: card.showId, ...line, at: written.receivedAt });
   return written;
+}
+
+function paperOf(added: NewRevision): Pick<RevisionHead, 'paperCardId' | 'paperAccountIds'> {
+  if ('phone' in added) return { paperCardId: null, paperAccountIds: null };
+  const { paperCardId, enteredBy, checkedBy } = added.paper;
+  return { paperCardId, paperAccountIds: [enteredBy, checkedBy] };
 }
 
 /**
