@@ -3,7 +3,7 @@ import { ofTheService } from '../../evidence/index.ts';
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { SqlTransaction } from '../../platform/database.ts';
-import { type Problem, problem } from '../../platform/problems/index.ts';
+import { problem } from '../../platform/problems/index.ts';
 import type { Sql, Statement } from '../../platform/sql.ts';
 import { afterFailure, type Guesses, secondsToWait } from './slowed-guessing.ts';
 
@@ -53,14 +53,12 @@ export const lockAccount = (tx: SqlTransaction, id: string): Promise<GuardedAcco
 /** Throws sign_in_slowed with the seconds that are left. */
 export function mustNotBeSlowed(guesses: Guesses, at: Date): void {
   const seconds = secondsToWait(guesses, at);
-  if (seconds > 0) throw slowed(seconds);
-}
-
-export const slowed = (seconds: number): Problem =>
-  problem('sign_in_slowed', {
+  if (seconds === 0) return;
+  throw problem('sign_in_slowed', {
     detail: `Wait ${seconds} seconds.`,
     headers: { 'retry-after': String(seconds) },
   });
+}
 
 /** The failure counts, and is told in the ledger: by the id of the account, or by nothing at all, never by what was typed. */
 export async function tellFailure(
