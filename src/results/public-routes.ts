@@ -1,6 +1,7 @@
 /** Results for everyone, without a pass: posted results, all postings, the board, combinations. */
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
+import { openTo } from '../access/index.ts';
 import type { App, AppParts } from '../platform/app-parts.ts';
 import { refusals } from '../platform/http/refusals.ts';
 import { isKnownToReader } from '../platform/http/versions.ts';
@@ -31,6 +32,7 @@ export function publicRoutes(app: App, parts: AppParts): void {
   app.get(
     '/classes/:classId/result',
     {
+      config: openTo('everyone'),
       schema: {
         tags,
         summary: 'The posted result, with the reasons',
@@ -49,6 +51,7 @@ export function publicRoutes(app: App, parts: AppParts): void {
   app.get(
     '/classes/:classId/result/entries/:backNumber',
     {
+      config: openTo('everyone'),
       schema: {
         tags,
         summary: "One entry's result: place, reasons, what each judge gave",
@@ -61,6 +64,7 @@ export function publicRoutes(app: App, parts: AppParts): void {
   app.get(
     '/classes/:classId/postings',
     {
+      config: openTo('everyone'),
       schema: {
         tags,
         summary: 'All postings of a class, corrected ones too',
@@ -76,6 +80,7 @@ export function publicRoutes(app: App, parts: AppParts): void {
   app.get(
     '/postings/:postingId',
     {
+      config: openTo('everyone'),
       schema: {
         tags,
         summary: 'One posting as it was hashed',
@@ -92,6 +97,7 @@ export function publicRoutes(app: App, parts: AppParts): void {
   app.get(
     '/shows/:showId/board',
     {
+      config: openTo('everyone'),
       schema: {
         tags,
         summary: 'The classes of a show and where each stands',
@@ -107,6 +113,7 @@ export function combinationRoutes(app: App, parts: AppParts): void {
   app.get(
     '/shows/:showId/combined-placing',
     {
+      config: openTo('everyone'),
       schema: {
         tags,
         summary: 'Posted classes combined with weights',
