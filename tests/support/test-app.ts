@@ -1,4 +1,4 @@
-/** The whole service over a database of its own, without a network port, with a clock that a test may set. */
+/** The whole service over a database of its own, at a port of its own, with a clock that a test may set. */
 
 import { buildApp } from '../../src/app.ts';
 import { readConfig } from '../../src/config.ts';
@@ -56,6 +56,8 @@ export async function buildTestApp({ beside, environment = {} }: Wanted = {}): P
   });
   const parts: AppParts = { config, db, clock, ids: randomIds, tokenKey, keys: await keys, live };
   const app = await buildApp(parts);
+  // So that the address of a request is known when a phone makes its proof for it.
+  await app.listen({ host: '127.0.0.1', port: 0 });
   const close = async () => {
     await app.close();
     await live.close();
