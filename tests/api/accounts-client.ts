@@ -69,6 +69,7 @@ export async function setUp(
   { accountId, signIn, setupCode }: Invitation,
 ): Promise<Colleague> {
   const begun = await call(service, 'post', '/account-setups', { body: { setupCode } });
+  if (begun.status !== 201) throw new Error(JSON.stringify(begun.body));
   const { secret } = begun.body.totp;
   const body = { setupCode, password, totpCode: codeNow(service, secret) };
   const done = await call(service, 'post', '/account-setups/completions', { body });
