@@ -8,7 +8,8 @@ import type { PhoneDoor } from './phones/recognize-phone.ts';
 export const accessRoutes =
   (door: PhoneDoor): FeatureRoutes =>
   async (app, { parts }) => {
-    await officeAccountRoutes(app, { parts });
-    await invitationRoutes(app, { parts });
-    await pairingRoutes(door)(app, { parts });
+    // The prefix is set already: to hand the options on would set it twice.
+    await app.register(officeAccountRoutes, { parts });
+    await app.register(invitationRoutes, { parts });
+    await app.register(pairingRoutes(door), { parts });
   };
