@@ -1,25 +1,29 @@
 /** Who may import whom. Each rule opens with its reason; `npm run imports` checks them all. */
 
-const features = ['office', 'cards', 'results', 'seasons'];
+const features = ['office', 'cards', 'results', 'archive', 'seasons'];
 
 /** Results never write cards, seasons never write results: a feature knows only those to its left. */
 const oneWay = features.map((feature, at) => ({
   name: `${feature}-looks-only-left`,
   comment:
-    'A mark flows one way: office, cards, results, seasons. Nothing flows back up, so that no result can change a card.',
+    'A mark flows one way: office, cards, results, archive, seasons. Nothing flows back up, so that no result can change a card.',
   severity: 'error',
   from: { path: `^src/${feature}/` },
   to: { path: `^src/(${[...features.slice(at + 1), 'documents', 'web', 'commands'].join('|')})/` },
 }));
 
-/** A feature is entered by its one door, `index.ts`, so that what is behind it may change. */
+/**
+ * A feature is entered by its one door, `index.ts`, so that what is behind it may change. What runs without a database
+ * (the verifier) enters by `offline.ts`, which opens to the pure part of the room alone.
+ */
 const oneDoor = [...features, 'access', 'ledger'].map((room) => ({
   name: `${room}-has-one-door`,
   comment:
-    'A room is entered by its index.ts, so that what is behind it can change without anybody noticing.',
+    'A room is entered by its index.ts (or offline.ts, where there is no database), so that what is behind it can ' +
+    'change without anybody noticing.',
   severity: 'error',
   from: { path: '^src/', pathNot: `^src/${room}/` },
-  to: { path: `^src/${room}/`, pathNot: `^src/${room}/index\\.ts$` },
+  to: { path: `^src/${room}/`, pathNot: `^src/${room}/(index|offline)\\.ts$` },
 }));
 
 /** Numbers, sheets, placing, points: each reads only what stands to its left. */
@@ -56,18 +60,32 @@ export default {
     ...oneWay,
     ...oneDoor,
     {
+      name: 'verifier-has-no-database',
+      comment:
+        'Whoever checks an archive has no database and no service: the verifier enters each room by offline.ts.',
+      severity: 'error',
+      from: { path: '^src/(archive/(form|verify|offline)|commands/verify|[a-z]+/offline\\.ts)' },
+      to: {
+        path: '^src/(platform/(database|sql|generated)|archive/(export|import|stored)|[a-z]+/index\\.ts)',
+        pathNot: '^src/(evidence|platform/problems)/index\\.ts$',
+        dependencyTypesNot: ['type-only'],
+      },
+    },
+    {
       name: 'platform-knows-no-feature',
       comment: 'The platform carries every feature, so it can know none of them.',
       severity: 'error',
       from: { path: '^src/platform/' },
-      to: { path: '^src/(engine|office|cards|results|seasons|access|ledger|documents|web|commands)/' },
+      to: {
+        path: '^src/(engine|office|cards|results|archive|seasons|access|ledger|documents|web|commands)/',
+      },
     },
     {
       name: 'ledger-knows-no-feature',
       comment: 'Every feature appends to the ledger, so the ledger can know none of them.',
       severity: 'error',
       from: { path: '^src/ledger/' },
-      to: { path: '^src/(engine|office|cards|results|seasons|access|documents|web|commands)/' },
+      to: { path: '^src/(engine|office|cards|results|archive|seasons|access|documents|web|commands)/' },
     },
     {
       name: 'only-the-top-sees-all',
@@ -75,6 +93,14 @@ export default {
       severity: 'error',
       from: { path: '^src/.+/', pathNot: '^src/commands/' },
       to: { path: '^src/(app|main)\\.ts$' },
+    },
+    {
+      name: 'web-runs-in-a-browser',
+      comment:
+        'A page has no database and no files: it reads what runs anywhere (engine, evidence, phone), and asks the API for the rest.',
+      severity: 'error',
+      from: { path: '^src/web/' },
+      to: { path: '^src/', pathNot: '^src/(web|engine|evidence|phone)/' },
     },
     {
       name: 'no-circles',

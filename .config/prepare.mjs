@@ -1,11 +1,12 @@
 /**
  * Run before every command of package.json, with plain Node.js and no package: installs the packages and
- * generates the database client where that is needed, says what it does, and is quick where nothing is needed.
+ * generates the database client and builds the pages where that is needed, says what it does, and is quick where
+ * nothing is needed.
  * All words go to stderr, so that a command's own output stays clean.
  */
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -22,22 +23,36 @@ if (!packagesAreInstalled()) {
   console.error('Installing the packages (npm ci) ...');
   run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'], 'npm ci');
 }
-const stamp = at('src', 'platform', 'generated', 'schema.sha256');
-const schema = schemaHash();
-if (!existsSync(stamp) || readFileSync(stamp, 'utf8') !== schema) {
+whenChanged(at('src', 'platform', 'generated', 'schema.sha256'), schemaHash(), generateClient);
+whenChanged(at('dist', 'web.sha256'), pagesHash(), buildPages);
+
+/** Does the work where the stamp of the last time is not that of the present sources. */
+function whenChanged(stamp, hash, work) {
+  if (existsSync(stamp) && readFileSync(stamp, 'utf8') === hash) return;
+  work();
+  mkdirSync(dirname(stamp), { recursive: true });
+  writeFileSync(stamp, hash);
+}
+
+function generateClient() {
   console.error('Generating the database client (prisma generate) ...');
+  const prisma = at('node_modules', 'prisma', 'build', 'index.js');
   run(
     process.execPath,
-    [
-      at('node_modules', 'prisma', 'build', 'index.js'),
-      'generate',
-      '--config',
-      at('.config', 'prisma.config.ts'),
-    ],
+    [prisma, 'generate', '--config', at('.config', 'prisma.config.ts')],
     'prisma generate',
   );
-  mkdirSync(dirname(stamp), { recursive: true });
-  writeFileSync(stamp, schema);
+}
+
+/** Built beside and then put in place, so that a build that fails leaves the pages as they were. */
+function buildPages() {
+  console.error('Building the pages (vite build) ...');
+  const [built, beside] = [at('dist', 'web'), at('dist', `web-${process.pid}`)];
+  const vite = at('node_modules', 'vite', 'bin', 'vite.js');
+  const config = ['--config', at('.config', 'vite.config.ts'), '--outDir', beside];
+  run(process.execPath, [vite, 'build', ...config], 'vite build');
+  rmSync(built, { recursive: true, force: true });
+  renameSync(beside, built);
 }
 
 /** The packages on disk are those of the lock file; one for another kind of machine may be left out. */
@@ -58,6 +73,26 @@ function packagesOf(file) {
 function schemaHash() {
   const hash = createHash('sha256').update(readFileSync(at('prisma', 'schema.prisma')));
   return hash.update(readFileSync(at('node_modules', 'prisma', 'package.json'))).digest('hex');
+}
+
+/** What the pages are built from: their own sources, and what they share with the service. */
+function pagesHash() {
+  const hash = createHash('sha256');
+  for (const room of ['web', 'phone', 'evidence', 'engine']) {
+    for (const file of filesBelow(at('src', room))) hash.update(file).update(readFileSync(file));
+  }
+  for (const file of [at('.config', 'vite.config.ts'), at('node_modules', 'vite', 'package.json')]) {
+    hash.update(readFileSync(file));
+  }
+  return hash.digest('hex');
+}
+
+function filesBelow(folder) {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
 }
 
 function run(command, args, name) {

@@ -1,0 +1,65 @@
+/**
+ * The built pages of `dist/web/`. They are read once, when the service starts: a build that happens while it runs
+ * cannot leave it with a page whose script is gone, and no address from outside ever becomes a path on the disk.
+ */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { extname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { FastifyInstance } from 'fastify';
+
+const builtPages = fileURLToPath(new URL('../../../dist/web', import.meta.url));
+
+/** A page brings its own script and style as files and asks nobody but this service. */
+export const pagePolicy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+  "require-trusted-types-for 'script'",
+].join('; ');
+
+const mediaTypes: Readonly<Record<string, string>> = {
+  '.css': 'text/css; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.svg': 'image/svg+xml',
+};
+
+/** `folder`: as the build leaves it, `<page>/index.html` and `assets/`. Without one there are no pages. */
+export async function pageRoutes(app: FastifyInstance, { folder = builtPages } = {}): Promise<void> {
+  if (!existsSync(folder)) {
+    app.log.warn('the pages are not built; npm start builds them');
+    return;
+  }
+  app.addHook('onSend', async (_request, reply) => {
+    reply.header('content-security-policy', pagePolicy);
+  });
+  for (const name of readdirSync(folder)) {
+    if (name === 'assets') addAssets(app, join(folder, name));
+    else if (existsSync(join(folder, name, 'index.html'))) addPage(app, name, join(folder, name));
+  }
+}
+
+/** `/pair`. Never kept by a browser, so that it always names the assets that are there. */
+function addPage(app: FastifyInstance, name: string, folder: string): void {
+  const html = readFileSync(join(folder, 'index.html'));
+  app.get(`/${name}`, { schema: { hide: true } }, async (_request, reply) =>
+    reply.type('text/html; charset=utf-8').header('cache-control', 'no-store').send(html),
+  );
+}
+
+/** Their names hold a hash of what is in them, so they may be kept for ever. */
+function addAssets(app: FastifyInstance, folder: string): void {
+  for (const name of readdirSync(folder)) {
+    const type = mediaTypes[extname(name)];
+    if (type === undefined) throw new Error(`no media type is known for the built file ${name}`);
+    const bytes = readFileSync(join(folder, name));
+    app.get(`/assets/${name}`, { schema: { hide: true } }, async (_request, reply) =>
+      reply.type(type).header('cache-control', 'public, max-age=31536000, immutable').send(bytes),
+    );
+  }
+}

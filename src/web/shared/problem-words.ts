@@ -1,0 +1,36 @@
+/** What the service refused (RFC 9457), in words for whoever holds the phone. */
+import type { FaultWords } from './fault-words.ts';
+
+export interface Problem {
+  readonly code: string;
+  readonly title: string;
+  readonly detail?: string;
+  readonly whatToDo: string;
+  readonly errors?: readonly { readonly message: string }[];
+}
+
+/** Also where something between phone and service answered in its place. */
+export async function problemIn(answer: Response): Promise<Problem> {
+  const found: unknown = await answer.json().catch(() => undefined);
+  if (typeof found === 'object' && found !== null && 'code' in found) return found as Problem;
+  return {
+    code: 'no_problem_details',
+    title: `The service is in trouble (${answer.status}).`,
+    whatToDo: 'Try again in a minute. If it stays so, tell the office.',
+  };
+}
+
+/** The service's catalogue speaks to people already, but for what only a program can follow. */
+export function wordsFor({ code, title, detail, whatToDo, errors = [] }: Problem): FaultWords {
+  switch (code) {
+    case 'invalid_request':
+      return { what: 'That is no code.', whatToDo: sentence(errors[0]?.message ?? title) };
+    case 'pairing_slowed':
+      return { what: sentence(title), whatToDo: `${detail ?? 'Wait a minute.'} Then read the code again.` };
+    default:
+      return { what: sentence(title), whatToDo };
+  }
+}
+
+const sentence = (text: string): string =>
+  text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? '' : '.');
