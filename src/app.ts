@@ -20,6 +20,7 @@ import { browseRoutes, describeRoutes } from './platform/docs/openapi.ts';
 import { createServer } from './platform/http/create-server.ts';
 import { healthRoutes } from './platform/http/health.ts';
 import { limitSenders } from './platform/http/rate-limits.ts';
+import { pageRoutes } from './platform/http/serve-pages.ts';
 import { signingKeysRoute } from './platform/http/signing-keys-route.ts';
 import { resultRoutes } from './results/index.ts';
 
@@ -50,6 +51,7 @@ export async function buildApp(parts: AppParts): Promise<App> {
   if (config.browsableDocs) await browseRoutes(app);
   await app.register(healthRoutes, { parts });
   await app.register(signingKeysRoute, { parts });
+  await app.register(pageRoutes);
   for (const feature of features(door)) await app.register(feature, { parts, prefix: '/v1' });
   await app.ready();
   return app;
