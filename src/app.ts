@@ -12,6 +12,7 @@ import {
   seesAsOffice,
   senderOf,
 } from './access/index.ts';
+import { archiveRoutes } from './archive/index.ts';
 import { cardRoutes } from './cards/index.ts';
 import { liveRoutes, readRoutes, recordRefusals } from './ledger/index.ts';
 import { officeRoutes } from './office/index.ts';
@@ -34,7 +35,7 @@ function features(door: PhoneDoor): readonly FeatureRoutes[] {
     ...{ toOffice: openTo(...office), toManagers: openTo('manager'), toEveryone: openTo('everyone') },
     mustBeOfWholeService: (request) => mustServeAllShows(actorOf(request)),
   });
-  return [accessRoutes(door), officeRoutes, cardRoutes, resultRoutes, ledger, live];
+  return [accessRoutes(door), officeRoutes, cardRoutes, resultRoutes, archiveRoutes, ledger, live];
 }
 
 export async function buildApp(parts: AppParts): Promise<App> {

@@ -1,0 +1,111 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { App } from '../../../src/platform/app-parts.ts';
+import { buildTestApp, type TestApp } from '../../support/test-app.ts';
+import { type Answered, ask, isAnswered, isRefused, nameOf, type Sender } from './ask.ts';
+import { examples } from './examples.ts';
+import { expected, type Row } from './expected.ts';
+import { type PreparedShow, prepareShow, type State, states } from './prepared-show.ts';
+import { type FoundRoute, withRoutes } from './routes-of-app.ts';
+import { sendersAt } from './senders.ts';
+import { isLetIn } from './verdict.ts';
+
+describe('who is let in where', () => {
+  let service: TestApp;
+  let app: App;
+  let routes: readonly FoundRoute[];
+  let here: PreparedShow;
+  let there: PreparedShow;
+  let senders: readonly Sender[];
+  const answers: Answered[] = [];
+
+  beforeAll(async () => {
+    const started = await withRoutes(() => buildTestApp());
+    service = started.built;
+    app = service.app;
+    routes = started.routes.filter(({ method }) => method !== 'HEAD');
+    here = await prepareShow(service);
+    there = await prepareShow(service);
+    senders = await sendersAt(service, { here, there });
+  });
+  afterAll(() => service.close());
+
+  /** A stream never ends; who may listen is asked further down. */
+  const isStream = (route: FoundRoute) => route.url.endsWith('/events');
+  const rowOf = (route: FoundRoute): Row => {
+    const row = expected[nameOf(route)];
+    if (row === undefined) throw new Error(`${nameOf(route)} has no row`);
+    return row;
+  };
+
+  /** One request for each route, sender and state of the card. */
+  async function walk(
+    wanted: (row: Row, sender: Sender, state: State) => boolean,
+    body: 'right' | 'broken',
+  ): Promise<Answered[]> {
+    const found: Answered[] = [];
+    for (const route of routes.filter((one) => !isStream(one))) {
+      for (const state of statesOf(route)) {
+        for (const sender of senders) {
+          if (!wanted(rowOf(route), sender, state)) continue;
+          found.push(await ask(app, { route, sender, ids: here.ids[state], body }));
+        }
+      }
+    }
+    answers.push(...found);
+    return found;
+  }
+  const statesOf = ({ url }: FoundRoute): readonly State[] =>
+    /:(cardId|classId|postingId)/.test(url) ? states : ['posted'];
+  const said = ({ sender, route, status, code, address }: Answered) =>
+    `${sender.name}: ${route} -> ${status} ${code ?? ''} (${address})`;
+
+  test('every route has its row in the table, and every row its route', () => {
+    const found = routes.map(nameOf);
+    const without = found.filter((name) => expected[name] === undefined);
+    expect(without, 'say in tests/api/matrix/expected.ts who may call these routes').toEqual([]);
+    const gone = Object.keys(expected).filter((name) => !found.includes(name));
+    expect(gone, 'these routes are gone: take their rows out of tests/api/matrix/expected.ts').toEqual([]);
+  });
+
+  test('every route that takes a body has a request that is right in its form', () => {
+    const writing = routes.filter(({ method }) => ['POST', 'PUT', 'PATCH'].includes(method));
+    const missing = writing.map(nameOf).filter((name) => examples[name] === undefined);
+    expect(missing, 'add a right request to tests/api/matrix/examples.ts').toEqual([]);
+  });
+
+  test('whoever is not let in is refused, and nothing is changed', async () => {
+    const before = await changes(service);
+    const refused = await walk(
+      (row, { kind }, state) => !isLetIn(row, kind, { signed: state !== 'unsigned' }),
+      'right',
+    );
+    expect(refused.length).toBeGreaterThan(1_000);
+    expect(refused.filter((one) => !isRefused(one)).map(said)).toEqual([]);
+    expect(await changes(service)).toEqual(before);
+  });
+
+  test('whoever is let in is answered', async () => {
+    const letIn = await walk(
+      (row, { kind }, state) => isLetIn(row, kind, { signed: state !== 'unsigned' }),
+      'broken',
+    );
+    expect(letIn.length).toBeGreaterThan(500);
+    expect(letIn.filter((one) => !isAnswered(one)).map(said)).toEqual([]);
+  });
+});
+
+/** How much there is of everything that a request could change; refusals are lines of a ledger and are left out. */
+async function changes({ parts }: TestApp): Promise<Record<string, number>> {
+  const { rows } = await parts.db.pool.query<{ name: string }>(
+    "SELECT tablename AS name FROM pg_tables WHERE schemaname = 'public' AND tablename NOT LIKE '\\_%'",
+  );
+  const unstable = ['spent_proof', 'session', 'ledger_line', 'ledger_head', 'account', 'idempotency_key'];
+  const tables = rows.map(({ name }) => name).filter((name) => !unstable.includes(name));
+  const counted = await Promise.all(
+    tables.map(async (name) => {
+      const text = `SELECT md5(coalesce(string_agg(t::text, '' ORDER BY t::text), '')) AS print FROM "${name}" t`;
+      return [name, (await parts.db.pool.query(text)).rows[0]?.print] as const;
+    }),
+  );
+  return Object.fromEntries(counted);
+}
