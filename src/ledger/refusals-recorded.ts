@@ -12,6 +12,13 @@ const why = {
   token_revoked: 'A session that was ended, or whose account was closed, is still used.',
   phone_revoked: 'A phone that was taken off the show is still used: it may be in wrong hands.',
   proof_invalid: 'The token of a phone is used by somebody without its key: it was stolen.',
+  signature_invalid:
+    "A card came that is not signed by its judge's phone, or was changed after she signed it.",
+  signature_of_other_card:
+    'A signed card was sent for another show, class, seat, sheet or revision than it names.',
+  class_not_empty: 'A class that nobody opened has something written in it.',
+  own_account: 'Somebody tried to reset her own account, which is for another manager.',
+  password_wrong: 'Somebody at an open session did not know its password.',
   proof_replayed: 'A request of a phone came a second time, as somebody sends it who listened in.',
 } as const satisfies Partial<Record<ProblemCode, string>>;
 
