@@ -18,12 +18,15 @@ const wordsOfThePlace = ['ringledger', 'horseshow', 'horse show', 'show office',
 /** Is it among what a guesser would try early? `known`: what colleagues know of the person, name and sign-in. */
 export async function isCommonPassword(password: string, known: readonly string[]): Promise<boolean> {
   const estimator = await loadEstimator();
-  const parts = known.flatMap((text) => [text, ...text.split(/[^\p{L}\p{N}]+/u)]);
+  const parts = known.flatMap((text) => [text, ...spellings(text.split(/[^\p{L}\p{N}]+/u))]);
   const tried = [...wordsOfThePlace, ...parts]
     .map((text) => text.toLowerCase())
     .filter((text) => text !== '');
   return estimator.check(password.normalize('NFC'), tried).score < leastScore;
 }
+
+/** "Ada", "Brandt", "AdaBrandt", "BrandtAda". */
+const spellings = (words: readonly string[]) => [...words, words.join(''), words.toReversed().join('')];
 
 let loading: ReturnType<typeof makeEstimator> | undefined;
 
