@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawCode, hashOfCode, typedCode } from '../../src/access/phones/pairing-code.ts';
 import { SlowGuesses } from '../../src/access/phones/slow-guesses.ts';
-import { Problem } from '../../src/platform/problems/index.ts';
+import { Problem, problem } from '../../src/platform/problems/index.ts';
 
 const key = new TextEncoder().encode('a secret for tests that is long enough for a key');
 
@@ -51,14 +51,14 @@ describe('the code of an invitation', () => {
 
 describe('guessing codes', () => {
   const wrong = async () => {
-    throw new Error('wrong code');
+    throw problem('pairing_code_unknown');
   };
   const right = async () => 'paired';
 
   it('is let through ten times a minute from one address, and then has to wait', async () => {
     const guesses = new SlowGuesses();
     for (let guess = 0; guess < 10; guess += 1) {
-      await expect(guesses.count('203.0.113.7', wrong)).rejects.toThrow('wrong code');
+      await expect(guesses.count('203.0.113.7', wrong)).rejects.toThrow('There is no such code');
     }
     const slowed = await guesses.count('203.0.113.7', right).catch((error: unknown) => error);
     expect(slowed).toBeInstanceOf(Problem);
@@ -75,7 +75,7 @@ describe('guessing codes', () => {
     const refused = await Promise.all(
       Array.from({ length: 50 }, () => guesses.count('203.0.113.7', wrong).catch((error: unknown) => error)),
     );
-    expect(refused.filter((error) => error instanceof Problem)).toHaveLength(40);
+    expect(refused.filter((error) => (error as Problem).code === 'pairing_slowed')).toHaveLength(40);
   });
 
   it('with right codes is never slowed: a panel pairs over one address', async () => {
@@ -84,12 +84,24 @@ describe('guessing codes', () => {
       expect(await guesses.count('203.0.113.7', right)).toBe('paired');
   });
 
+  it('is not what somebody does who has a code that was used: that does not count', async () => {
+    const guesses = new SlowGuesses();
+    const used = async () => {
+      throw problem('pairing_code_used');
+    };
+    for (let phone = 0; phone < 40; phone += 1) {
+      await expect(guesses.count('203.0.113.7', used)).rejects.toThrow('Another phone was paired');
+    }
+  });
+
   it('is counted over a whole /64 of IPv6, which one household has to itself', async () => {
     const guesses = new SlowGuesses();
     for (let guess = 0; guess < 10; guess += 1) {
-      await expect(guesses.count(`2001:db8:1:2::${guess + 1}`, wrong)).rejects.toThrow('wrong code');
+      await expect(guesses.count(`2001:db8:1:2::${guess + 1}`, wrong)).rejects.toThrow(
+        'There is no such code',
+      );
     }
-    await expect(guesses.count('2001:db8:1:2:ffff::1', right)).rejects.toBeInstanceOf(Problem);
+    await expect(guesses.count('2001:db8:1:2:ffff::1', right)).rejects.toThrow(/Wait \d+ seconds/);
     expect(await guesses.count('2001:db8:1:3::1', right)).toBe('paired');
   });
 });

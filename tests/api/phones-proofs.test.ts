@@ -11,8 +11,8 @@ import {
   SignJWT,
 } from 'jose';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { checkProof, publicKeySchema } from '../../src/access/phones/proofs.ts';
 import { ProofNonces } from '../../src/access/phones/proof-nonces.ts';
+import { checkProof, publicKeySchema } from '../../src/access/phones/proofs.ts';
 import { namesAddressOf, originOf } from '../../src/access/phones/request-address.ts';
 import { readConfig } from '../../src/config.ts';
 import { Problem } from '../../src/platform/problems/index.ts';
