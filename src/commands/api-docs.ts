@@ -1,5 +1,6 @@
 /** The documents of `api-docs/` that are written from the code. */
 import { buildApp } from '../app.ts';
+import { archiveJsonSchema } from '../archive/offline.ts';
 import { readConfig } from '../config.ts';
 import { eventDocument } from '../ledger/index.ts';
 import { type AppParts, randomIds, systemClock } from '../platform/app-parts.ts';
@@ -28,5 +29,10 @@ export async function apiDocuments(): Promise<Readonly<Record<string, string>>> 
   const openApi = `${JSON.stringify(openApiOf(app), null, 2)}\n`;
   await app.close();
   await db.close();
-  return { 'openapi.json': openApi, 'errors.md': errorDocument(), 'events.md': eventDocument() };
+  return {
+    'openapi.json': openApi,
+    'errors.md': errorDocument(),
+    'events.md': eventDocument(),
+    'archive.schema.json': archiveJsonSchema(),
+  };
 }

@@ -30,6 +30,20 @@ const kinds = {
     what: 'Name, place, days or name rules of the show changed.',
     body: { showId: 'the show', version: 'new version' },
   },
+  'show.exported': {
+    public: false,
+    what: 'The office took out the archive of the show, with its names.',
+    body: { showId: 'the show', head: 'number of the last line that is in it' },
+  },
+  'show.imported': {
+    public: false,
+    what: 'The show came here with an archive of another service, checked before.',
+    body: {
+      showId: 'the show',
+      head: 'number of the last line that it brought',
+      headHash: 'hash of that line',
+    },
+  },
   'rehearsal.made': {
     public: false,
     what: 'A practice show was made to rehearse this one.',

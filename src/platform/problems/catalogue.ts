@@ -4,6 +4,7 @@
  */
 import { accessProblems } from './access-problems.ts';
 import { accountProblems } from './account-problems.ts';
+import { archiveProblems } from './archive-problems.ts';
 import { cardProblems } from './card-problems.ts';
 import { officeProblems } from './office-problems.ts';
 import { paperProblems } from './paper-problems.ts';
@@ -28,6 +29,7 @@ const kinds = {
   ...cardProblems,
   ...paperProblems,
   ...resultProblems,
+  ...archiveProblems,
 } as const satisfies Record<string, ProblemKind>;
 
 export type ProblemCode = keyof typeof kinds;
@@ -46,4 +48,5 @@ export const problemGroups: ReadonlyArray<
   ['Cards', cardProblems],
   ['Paper cards', paperProblems],
   ['Results', resultProblems],
+  ['Archives', archiveProblems],
 ];

@@ -1,0 +1,2 @@
+/** The one door of the archives. */
+export { archiveRoutes } from './routes.ts';
