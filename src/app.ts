@@ -14,6 +14,7 @@ import {
 } from './access/index.ts';
 import { archiveRoutes } from './archive/index.ts';
 import { cardRoutes } from './cards/index.ts';
+import { documentRoutes } from './documents/index.ts';
 import { liveRoutes, readRoutes, recordRefusals } from './ledger/index.ts';
 import { officeRoutes } from './office/index.ts';
 import type { App, AppParts, FeatureRoutes } from './platform/app-parts.ts';
@@ -35,7 +36,16 @@ function features(door: PhoneDoor): readonly FeatureRoutes[] {
     ...{ toOffice: openTo(...office), toManagers: openTo('manager'), toEveryone: openTo('everyone') },
     mustBeOfWholeService: (request) => mustServeAllShows(actorOf(request)),
   });
-  return [accessRoutes(door), officeRoutes, cardRoutes, resultRoutes, archiveRoutes, ledger, live];
+  return [
+    accessRoutes(door),
+    officeRoutes,
+    cardRoutes,
+    resultRoutes,
+    documentRoutes,
+    archiveRoutes,
+    ledger,
+    live,
+  ];
 }
 
 export async function buildApp(parts: AppParts): Promise<App> {
