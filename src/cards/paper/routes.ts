@@ -164,5 +164,6 @@ export const paperRoutes: FeatureRoutes = async (app, options) => {
     },
   });
 
-  await app.register(photoRoutes, options);
+  // A scope of its own, which is registered below the same address.
+  await app.register(photoRoutes, { parts });
 };
