@@ -151,11 +151,11 @@ describe('an erasure', () => {
     const consent = { publicName: 'full', givenBy: 'parent', givenOn: '2026-09-01', how: 'e-mail' };
     expect(await refused(manager('post', `${at()}/consents`).send(consent))).toEqual(gone);
     expect(await refused(erase())).toEqual(gone);
-    const { prisma } = service.parts.db;
-    const back = (data: object) => prisma.exhibitor.update({ where: { id: posted.exhibitorId }, data });
-    await expect(back({ name: 'Ada' })).rejects.toThrow(/an erased name stays erased/);
-    await expect(back({ erasedAt: null })).rejects.toThrow(/an erased name stays erased/);
-    await expect(back({ publicName: 'full' })).rejects.toThrow(/exhibitor_erased_is_nameless/);
+    const back = (set: string) =>
+      service.parts.db.pool.query(`UPDATE exhibitor SET ${set} WHERE id = $1`, [posted.exhibitorId]);
+    await expect(back("name = 'Ada'")).rejects.toThrow(/an erased name stays erased/);
+    await expect(back('erased_at = NULL')).rejects.toThrow(/an erased name stays erased/);
+    await expect(back("public_name = 'full'")).rejects.toThrow(/exhibitor_erased_is_nameless/);
     expect((await manager('get', at()).expect(200)).body).toMatchObject({
       ...{ name: 'Name erased', bornOn: null, publicName: 'back-number' },
       erasedAt: expect.any(String),

@@ -1,3 +1,4 @@
+import type { AddressInfo } from 'node:net';
 import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openEventStream } from '../support/event-stream.ts';
@@ -93,8 +94,8 @@ describe('a consent that is given and taken back', () => {
 describe('what is kept for ever', () => {
   test('live events hold ids and numbers, for the office too, from the first line on', async () => {
     await posted.consent('full');
-    const url = await service.app.listen({ port: 0, host: '127.0.0.1' });
-    const address = `${url}/v1/shows/${posted.showId}/events`;
+    const { port } = service.app.server.address() as AddressInfo;
+    const address = `http://127.0.0.1:${port}/v1/shows/${posted.showId}/events`;
     const last = await service.parts.db.prisma.ledgerHead.findUniqueOrThrow({
       where: { ledgerId: posted.showId },
     });
@@ -118,7 +119,7 @@ describe('what is kept for ever', () => {
     const answer = await request(service.app.server)
       .put(address)
       .use(gate)
-      .set('idempotency-key', 'gate 1')
+      .set('idempotency-key', 'gate-1')
       .send({ status: 'checked-in' })
       .expect(200);
     expect(answer.body).toMatchObject({ exhibitor: 'No. 101', horse: null });
