@@ -1,14 +1,16 @@
 import request from 'supertest';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { type CardSetting, goOf, setUpClass } from '../support/card-setting.ts';
+import { type Asked, signedBy } from '../support/signing.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
+import type { PhonePass } from '../support/test-passes.ts';
 
 const signedAt = '2026-05-02T15:04:05.678Z';
 
 describe('a signed card is amended', () => {
   let service: TestApp;
   let setting: CardSetting;
-  let judge: string;
+  let judge: PhonePass;
   let cardId: string;
   let firstHash: string;
   beforeAll(async () => {
@@ -24,21 +26,25 @@ describe('a signed card is amended', () => {
   });
 
   const http = () => request(service.app.server);
-  const post = (what: 'signatures' | 'amendments', body: object) =>
-    http().post(`/v1/cards/${cardId}/${what}`).set('authorization', judge).send(body);
-  const get = (path: string) => http().get(`/v1/cards/${cardId}${path}`).set('authorization', judge);
+  const post = (what: 'signatures' | 'amendments', asked: Asked) =>
+    http()
+      .post(`/v1/cards/${cardId}/${what}`)
+      .use(judge)
+      .use(signedBy(service, { pass: judge, cardId, asked }));
+  const get = (path: string) => http().get(`/v1/cards/${cardId}${path}`).use(judge);
   const content = (mark: string) => ({
     goes: {
       [setting.entryIds[0] ?? '']: goOf([mark, '0', '0']),
       [setting.entryIds[1] ?? '']: goOf(['1', '1', '1']),
     },
   });
-  const amendment = (mark: string, changes: object = {}) => ({
+  const amendment = (mark: string, changes: Asked = {}): Asked => ({
     ...{
       signedAt,
       reason: 'Numbers of 101 and 102 transposed',
       content: content(mark),
       previousHash: firstHash,
+      revision: 2,
     },
     ...changes,
   });
@@ -60,17 +66,18 @@ describe('a signed card is amended', () => {
     expect(seen).toMatchObject({ state: 'signed', contentHash: amended.body.contentHash });
     expect(seen.goes[0].score.score).toBe('73.5');
     const lines = await service.parts.db.prisma.ledgerLine.findMany({
-      where: { showId: setting.showId, type: 'card.amended' },
+      where: { ledgerId: setting.showId, type: 'card.amended' },
     });
     expect(lines.map(({ body }) => body)).toEqual([
       {
         ...{ classId: setting.classId, seatId: setting.seatIds[0], cardId },
-        ...{ revisionId: amended.body.id, revision: 2 },
+        ...{ revisionId: amended.body.id, revision: 2, phoneId: judge.phoneId },
+        jwsHash: expect.stringMatching(/^[0-9a-f]{64}$/),
       },
     ]);
   });
 
-  test.each([[{ reason: undefined }], [{ reason: '' }], [{ reason: ' \n ' }]])(
+  test.each([[{ reason: null }], [{ reason: '' }], [{ reason: ' \n ' }]])(
     'not without a reason: %j',
     async (changes) => {
       const refused = await post('amendments', amendment('0.5', changes)).expect(422);
@@ -84,7 +91,9 @@ describe('a signed card is amended', () => {
     expect(refused.body).toMatchObject({
       ...{ code: 'stale_revision', revision: 2, contentHash: second.body.contentHash },
     });
-    await post('amendments', amendment('1', { previousHash: second.body.contentHash })).expect(201);
+    await post('amendments', amendment('1', { previousHash: second.body.contentHash, revision: 3 })).expect(
+      201,
+    );
   });
 
   test('of two amendments at once one is kept, the other hears of it', async () => {
@@ -116,17 +125,19 @@ describe('a signed card is amended', () => {
 
   test('not before it is signed', async () => {
     const other = await setUpClass(service);
+    const [cardId, pass] = [await other.openCard(), await other.judge()];
     const refused = await http()
-      .post(`/v1/cards/${await other.openCard()}/amendments`)
-      .set('authorization', await other.judge())
-      .send(amendment('1'))
+      .post(`/v1/cards/${cardId}/amendments`)
+      .use(pass)
+      .use(signedBy(service, { pass, cardId, asked: amendment('1') }))
       .expect(409);
     expect(refused.body.code).toBe('card_not_signed');
   });
 
   test('back to what it was before is an amendment like any other', async () => {
     const second = await post('amendments', amendment('0.5')).expect(201);
-    const back = amendment('0', { previousHash: second.body.contentHash, reason: 'the first was right' });
+    const previousHash = second.body.contentHash;
+    const back = amendment('0', { previousHash, revision: 3, reason: 'the first was right' });
     const third = await post('amendments', back).expect(201);
     expect(third.body).toMatchObject({ revision: 3, contentHash: firstHash });
   });

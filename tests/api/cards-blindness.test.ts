@@ -1,8 +1,9 @@
 import request from 'supertest';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { type CardSetting, goOf, setUpClass } from '../support/card-setting.ts';
+import { signedBy } from '../support/signing.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
-import { passFor } from '../support/test-passes.ts';
+import { type Pass, type PhonePass, passFor } from '../support/test-passes.ts';
 
 const signedAt = '2026-05-02T15:04:05.678Z';
 
@@ -22,24 +23,23 @@ describe('who sees and writes which card', () => {
 
   const http = () => request(service.app.server);
   const content = () => ({ goes: { [setting.entryIds[0] ?? '']: goOf(['1', '1', '1']) } });
-  const put = (pass: string, card: number) =>
+  const put = (pass: Pass, card: number) =>
     http()
       .put(`/v1/cards/${cards[card]}/goes/${setting.entryIds[0]}`)
-      .set('authorization', pass)
+      .use(pass)
       .send(goOf(['1', '1', '1']));
-  const sign = (pass: string, card: number) =>
+  const sign = (pass: PhonePass, card: number) =>
     http()
       .post(`/v1/cards/${cards[card]}/signatures`)
-      .set('authorization', pass)
-      .send({ signedAt, content: content() });
-  const progress = (pass: string) =>
-    http().get(`/v1/classes/${setting.classId}/cards`).set('authorization', pass);
+      .use(pass)
+      .use(signedBy(service, { pass, cardId: cards[card] ?? '', asked: { signedAt, content: content() } }));
+  const progress = (pass: Pass) => http().get(`/v1/classes/${setting.classId}/cards`).use(pass);
 
   /** Every address of the second seat's card, with a body that would be right. */
-  function everything(pass: string) {
+  function everything(pass: Pass) {
     const card = `/v1/cards/${cards[1]}`;
     const go = `${card}/goes/${setting.entryIds[0]}`;
-    const amendment = { signedAt, reason: 'a try', content: content(), previousHash: 'a'.repeat(64) };
+    const jws = 'a.b.c';
     const asked = [
       http().get(card),
       http().get(`${card}/revisions`),
@@ -49,11 +49,11 @@ describe('who sees and writes which card', () => {
         .send(goOf(['2', '2', '2'])),
       http().delete(go).set('if-match', '"1"'),
       http().put(`${card}/order`).send({ ownOrder: [] }),
-      http().post(`${card}/signatures`).send({ signedAt }),
-      http().post(`${card}/amendments`).send(amendment),
+      http().post(`${card}/signatures`).send({ jws }),
+      http().post(`${card}/amendments`).send({ jws }),
       http().post(`/v1/classes/${setting.classId}/cards`).send({ seatId: setting.seatIds[1] }),
     ];
-    return Promise.all(asked.map((one) => one.set('authorization', pass)));
+    return Promise.all(asked.map((one) => one.use(pass)));
   }
   const codes = (answers: readonly request.Response[]) => answers.map(({ body }) => body.code);
 
@@ -99,10 +99,10 @@ describe('who sees and writes which card', () => {
     const before = codes(await everything(office));
     expect(before).toEqual([...Array(3).fill('card_hidden'), ...Array(6).fill('not_allowed')]);
     await sign(await setting.judge(1), 1).expect(201);
-    const read = await http().get(`/v1/cards/${cards[1]}`).set('authorization', office).expect(200);
+    const read = await http().get(`/v1/cards/${cards[1]}`).use(office).expect(200);
     expect(read.body).toMatchObject({ state: 'signed', goes: [{ content: goOf(['1', '1', '1']) }] });
-    await http().get(`/v1/cards/${cards[1]}/revisions`).set('authorization', office).expect(200);
-    await http().get(`/v1/cards/${cards[1]}/revisions/1`).set('authorization', office).expect(200);
+    await http().get(`/v1/cards/${cards[1]}/revisions`).use(office).expect(200);
+    await http().get(`/v1/cards/${cards[1]}/revisions/1`).use(office).expect(200);
   });
 
   test('gate and public read and write no card; without a pass nothing is told', async () => {
@@ -116,7 +116,7 @@ describe('who sees and writes which card', () => {
     const other = await setUpClass(service);
     await sign(await setting.judge(1), 1).expect(201);
     const stranger = await other.pass('office');
-    const read = await http().get(`/v1/cards/${cards[1]}`).set('authorization', stranger).expect(403);
+    const read = await http().get(`/v1/cards/${cards[1]}`).use(stranger).expect(403);
     expect(read.body.code).toBe('other_show');
     expect((await progress(stranger).expect(403)).body.code).toBe('other_show');
   });
@@ -125,7 +125,7 @@ describe('who sees and writes which card', () => {
     const other = await setUpClass(service);
     const refused = await http()
       .post(`/v1/classes/${setting.classId}/cards`)
-      .set('authorization', await other.judge())
+      .use(await other.judge())
       .send({ seatId: other.seatIds[0] })
       .expect(404);
     expect(refused.body.code).toBe('not_found');
@@ -134,7 +134,7 @@ describe('who sees and writes which card', () => {
   test('what everyone hears of a signature holds ids only: no mark, no fingerprint', async () => {
     await sign(await setting.judge(1), 1).expect(201);
     const line = await service.parts.db.prisma.ledgerLine.findFirstOrThrow({
-      where: { showId: setting.showId, type: 'card.signed' },
+      where: { ledgerId: setting.showId, type: 'card.signed' },
     });
     expect(Object.keys(line.body as object).sort()).toEqual(['cardId', 'classId', 'revisionId', 'seatId']);
   });
@@ -143,26 +143,27 @@ describe('who sees and writes which card', () => {
     const scribe = await setting.scribe(1);
     const saved = await http()
       .put(`/v1/cards/${cards[1]}/goes/${setting.entryIds[0]}`)
-      .set({ authorization: scribe, 'if-match': '"1"' })
+      .use(scribe)
+      .set('if-match', '"1"')
       .send(goOf(['2', '2', '2']))
       .expect(200);
     expect(saved.body.version).toBe(2);
-    await http().get(`/v1/cards/${cards[1]}`).set('authorization', scribe).expect(200);
+    await http().get(`/v1/cards/${cards[1]}`).use(scribe).expect(200);
     expect((await sign(scribe, 1).expect(403)).body.code).toBe('not_allowed');
   });
 
   test('an office of the whole service reads signed cards of every show', async () => {
     await sign(await setting.judge(1), 1).expect(201);
     const office = await passFor(service, { role: 'office' });
-    await http().get(`/v1/cards/${cards[1]}`).set('authorization', office).expect(200);
+    await http().get(`/v1/cards/${cards[1]}`).use(office).expect(200);
   });
 
   test('an address of no card is not found', async () => {
     const nobody = '0198f0a0-0000-7000-8000-000000000000';
     const judge = await setting.judge(0);
-    const none = await http().get(`/v1/cards/${nobody}`).set('authorization', judge).expect(404);
+    const none = await http().get(`/v1/cards/${nobody}`).use(judge).expect(404);
     expect(none.body.code).toBe('not_found');
-    const bad = await http().get('/v1/cards/7').set('authorization', judge).expect(400);
+    const bad = await http().get('/v1/cards/7').use(judge).expect(400);
     expect(bad.body.errors).toEqual([{ field: 'params/cardId', message: 'it must be an id: a UUID' }]);
   });
 });

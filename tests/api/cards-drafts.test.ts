@@ -2,11 +2,12 @@ import request from 'supertest';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { addPlaces, type CardSetting, goOf, setUpClass } from '../support/card-setting.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
+import type { PhonePass } from '../support/test-passes.ts';
 
 describe('a card before it is signed', () => {
   let service: TestApp;
   let setting: CardSetting;
-  let judge: string;
+  let judge: PhonePass;
   let cardId: string;
   beforeAll(async () => {
     service = await buildTestApp();
@@ -21,16 +22,12 @@ describe('a card before it is signed', () => {
   const http = () => request(service.app.server);
   const entry = (at: number) => setting.entryIds[at] ?? '';
   const goAddress = (at: number) => `/v1/cards/${cardId}/goes/${entry(at)}`;
-  const save = (at: number, go: object) => http().put(goAddress(at)).set('authorization', judge).send(go);
-  const view = async () =>
-    (await http().get(`/v1/cards/${cardId}`).set('authorization', judge).expect(200)).body;
+  const save = (at: number, go: object) => http().put(goAddress(at)).use(judge).send(go);
+  const view = async () => (await http().get(`/v1/cards/${cardId}`).use(judge).expect(200)).body;
 
   test('a seat has one card: whoever opens it again gets the same', async () => {
     const open = () =>
-      http()
-        .post(`/v1/classes/${setting.classId}/cards`)
-        .set('authorization', judge)
-        .send({ seatId: setting.seatIds[0] });
+      http().post(`/v1/classes/${setting.classId}/cards`).use(judge).send({ seatId: setting.seatIds[0] });
     const answers = await Promise.all([open(), open(), open()]);
     expect(answers.map(({ status, body }) => [status, body.id])).toEqual(Array(3).fill([200, cardId]));
     expect(await service.parts.db.prisma.card.count({ where: { classId: setting.classId } })).toBe(1);
@@ -40,15 +37,13 @@ describe('a card before it is signed', () => {
     const fresh = await setUpClass(service);
     const pass = await fresh.judge();
     const open = () =>
-      http()
-        .post(`/v1/classes/${fresh.classId}/cards`)
-        .set('authorization', pass)
-        .send({ seatId: fresh.seatIds[0] });
+      http().post(`/v1/classes/${fresh.classId}/cards`).use(pass).send({ seatId: fresh.seatIds[0] });
     const answers = await Promise.all([open(), open(), open(), open()]);
     expect(answers.map(({ status }) => status).sort()).toEqual([200, 200, 200, 201]);
     expect(new Set(answers.map(({ body }) => body.id)).size).toBe(1);
-    const lines = await service.parts.db.prisma.ledgerLine.findMany({ where: { showId: fresh.showId } });
-    expect(lines.map(({ type }) => type)).toEqual(['card.opened']);
+    const lines = await service.parts.db.prisma.ledgerLine.findMany({ where: { ledgerId: fresh.showId } });
+    const opened = lines.filter(({ type }) => type.endsWith('.opened'));
+    expect(opened.map(({ type }) => type)).toEqual(['class.opened', 'card.opened']);
   });
 
   test('the database itself refuses a second card of one seat', async () => {
@@ -150,7 +145,7 @@ describe('a card before it is signed', () => {
   ])('%s is not of the form of a go', async (body, code, field) => {
     const refused = await http()
       .put(goAddress(0))
-      .set('authorization', judge)
+      .use(judge)
       .set('content-type', 'application/json')
       .send(body)
       .expect(400);
@@ -161,7 +156,7 @@ describe('a card before it is signed', () => {
   test.each(['{"maneuvers":[{"position":1,"mark":NaN}]}', '{', 'mark'])('%s is no JSON', async (body) => {
     const refused = await http()
       .put(goAddress(0))
-      .set('authorization', judge)
+      .use(judge)
       .set('content-type', 'application/json')
       .send(body)
       .expect(400);
@@ -181,14 +176,14 @@ describe('a card before it is signed', () => {
     const other = await setUpClass(service);
     const elsewhere = await http()
       .put(`/v1/cards/${cardId}/goes/${other.entryIds[0]}`)
-      .set('authorization', judge)
+      .use(judge)
       .send({})
       .expect(422);
     expect(elsewhere.body.code).toBe('go_not_in_class');
   });
 
   describe('with two phones on one seat', () => {
-    let scribe: string;
+    let scribe: PhonePass;
     beforeEach(async () => {
       scribe = await setting.scribe();
     });
@@ -196,7 +191,7 @@ describe('a card before it is signed', () => {
     test('the scribe writes on the same card; a later save says which version it is of', async () => {
       await http()
         .put(goAddress(0))
-        .set('authorization', scribe)
+        .use(scribe)
         .send(goOf(['1', '1', '1']))
         .expect(200);
       const saved = await save(0, goOf(['1', '2', '1']))
@@ -213,7 +208,7 @@ describe('a card before it is signed', () => {
       const late = goOf(['3', '3', '3']);
       const refused = await http()
         .put(goAddress(0))
-        .set('authorization', scribe)
+        .use(scribe)
         .set('if-match', '"1"')
         .send(late)
         .expect(412);
@@ -246,7 +241,7 @@ describe('a card before it is signed', () => {
 
     test('a wiped go is gone, and its versions go on counting', async () => {
       await save(0, goOf(['1', '1', '1'])).expect(200);
-      const wipe = () => http().delete(goAddress(0)).set('authorization', scribe);
+      const wipe = () => http().delete(goAddress(0)).use(scribe);
       expect((await wipe().expect(428)).body.code).toBe('if_match_required');
       await wipe().set('if-match', '"7"').expect(412);
       await wipe().set('if-match', '"1"').expect(204);
@@ -265,7 +260,7 @@ describe('a card before it is signed', () => {
     await save(1, goOf(['0', '1', '2'])).expect(200);
     expect(await view()).toMatchObject({ openTies: [[entry(0), entry(1)]], mayBeSigned: false });
     const order = (ownOrder: readonly string[][]) =>
-      http().put(`/v1/cards/${cardId}/order`).set('authorization', judge).send({ ownOrder });
+      http().put(`/v1/cards/${cardId}/order`).use(judge).send({ ownOrder });
     const refused = await order([[entry(1), entry(2)]]).expect(422);
     expect(refused.body.code).toBe('card_illegal');
     expect(refused.body.errors[0].field).toBe('/ownOrder/0');
@@ -278,7 +273,7 @@ describe('a card before it is signed', () => {
     await save(0, goOf(['1', '1', '1'])).expect(200);
     await save(1, goOf(['0', '1', '2'])).expect(200);
     const ownOrder = [[entry(1), entry(0)]];
-    await http().put(`/v1/cards/${cardId}/order`).set('authorization', judge).send({ ownOrder }).expect(200);
+    await http().put(`/v1/cards/${cardId}/order`).use(judge).send({ ownOrder }).expect(200);
     await save(1, goOf(['0', '1', '2.5']))
       .set('if-match', '"1"')
       .expect(200);
@@ -296,10 +291,11 @@ describe('a card before it is signed', () => {
     const rank = (ranking: readonly string[][], seen = '"0"') =>
       http()
         .put(`/v1/cards/${railCard}/order`)
-        .set({ authorization: pass, ...(seen === '"0"' ? {} : { 'if-match': seen }) })
+        .use(pass)
+        .set(seen === '"0"' ? {} : { 'if-match': seen })
         .send({ ranking });
     const barred = { ruling: { code: 'excused' } };
-    await http().put(`/v1/cards/${railCard}/goes/${c}`).set('authorization', pass).send(barred).expect(200);
+    await http().put(`/v1/cards/${railCard}/goes/${c}`).use(pass).send(barred).expect(200);
     const refused = await rank([[a], [a], [c], [entry(0)]]).expect(422);
     expect(refused.body.errors.map(({ field }: { field: string }) => field)).toEqual([
       '/ranking/1/0',
@@ -309,7 +305,7 @@ describe('a card before it is signed', () => {
     await rank([[b], [a]]).expect(200);
     await rank([[a], [b]]).expect(412);
     await rank([[a], [b]], '"1"').expect(200);
-    const card = await http().get(`/v1/cards/${railCard}`).set('authorization', pass).expect(200);
+    const card = await http().get(`/v1/cards/${railCard}`).use(pass).expect(200);
     expect(card.body.missing.map(({ message }: { message: string }) => message)).toEqual([
       '2 ranked; rank the first 6',
     ]);

@@ -1,6 +1,7 @@
 import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { setUpClass } from '../support/card-setting.ts';
+import { signedBy } from '../support/signing.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 
 /** Sums are done by hand beside each go; what the sheets say of their sources stands in seed/sheets. */
@@ -19,13 +20,14 @@ describe('cards on other sheets than a pattern', () => {
     const save = (go: object, seen?: string) =>
       http()
         .put(`/v1/cards/${cardId}/goes/${setting.entryIds[0]}`)
-        .set({ authorization: judge, ...(seen === undefined ? {} : { 'if-match': seen }) })
+        .use(judge)
+        .set(seen === undefined ? {} : { 'if-match': seen })
         .send(go);
     const sign = () =>
       http()
         .post(`/v1/cards/${cardId}/signatures`)
-        .set('authorization', judge)
-        .send({ signedAt: '2026-05-02T15:04:05Z' });
+        .use(judge)
+        .use(signedBy(service, { pass: judge, cardId }));
     return { save, sign };
   }
 

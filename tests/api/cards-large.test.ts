@@ -3,9 +3,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { signedCards } from '../../src/cards/index.ts';
 import { inSqlTransaction } from '../../src/platform/database.ts';
 import { type CardSetting, setUpClass } from '../support/card-setting.ts';
+import { signedBy } from '../support/signing.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 
-const signedAt = '2026-05-02T15:04:05.678Z';
 const entries = 300;
 const judges = 9;
 const maneuvers = Array.from({ length: 8 }, (_, index) => `Maneuver ${index + 1}`);
@@ -38,11 +38,11 @@ describe('300 entries and nine judges', () => {
   test('all nine send their whole card at once: each is in once, as it was sent', async () => {
     const answers = await Promise.all(
       setting.seatIds.map(async (_, seat) => {
-        const cardId = await setting.openCard(seat);
+        const [cardId, pass] = [await setting.openCard(seat), await setting.judge(seat)];
         return http()
           .post(`/v1/cards/${cardId}/signatures`)
-          .set('authorization', await setting.judge(seat))
-          .send({ signedAt, content: content(seat) });
+          .use(pass)
+          .use(signedBy(service, { pass, cardId, asked: { content: content(seat) } }));
       }),
     );
     expect(answers.map(({ status }) => status)).toEqual(Array(judges).fill(201));
@@ -58,19 +58,15 @@ describe('300 entries and nine judges', () => {
     const cardId = await other.openCard();
     const judge = await other.judge();
     for (const [at, id] of other.entryIds.entries()) {
-      await http()
-        .put(`/v1/cards/${cardId}/goes/${id}`)
-        .set('authorization', judge)
-        .send(go(0, at))
-        .expect(200);
+      await http().put(`/v1/cards/${cardId}/goes/${id}`).use(judge).send(go(0, at)).expect(200);
     }
-    const card = await http().get(`/v1/cards/${cardId}`).set('authorization', judge).expect(200);
+    const card = await http().get(`/v1/cards/${cardId}`).use(judge).expect(200);
     expect(card.body).toMatchObject({ mayBeSigned: true, missing: [], faults: [] });
     expect(card.body.goes).toHaveLength(entries);
     const signed = await http()
       .post(`/v1/cards/${cardId}/signatures`)
-      .set('authorization', judge)
-      .send({ signedAt, contentHash: card.body.contentHash })
+      .use(judge)
+      .use(signedBy(service, { pass: judge, cardId }))
       .expect(201);
     expect(signed.body).toMatchObject({ revision: 1, contentHash: card.body.contentHash });
     expect(signed.body.openTies).toEqual(card.body.openTies);
@@ -78,10 +74,11 @@ describe('300 entries and nine judges', () => {
 
   test('an empty card names all 300 that are missing', async () => {
     const other = await setUpClass(service, { entries, maneuvers });
+    const [cardId, pass] = [await other.openCard(), await other.judge()];
     const refused = await http()
-      .post(`/v1/cards/${await other.openCard()}/signatures`)
-      .set('authorization', await other.judge())
-      .send({ signedAt })
+      .post(`/v1/cards/${cardId}/signatures`)
+      .use(pass)
+      .use(signedBy(service, { pass, cardId }))
       .expect(422);
     expect(refused.body.code).toBe('card_incomplete');
     expect(refused.body.errors).toHaveLength(entries);
@@ -91,8 +88,8 @@ describe('300 entries and nine judges', () => {
   test('a body beyond the limit is refused whole', async () => {
     const refused = await http()
       .post(`/v1/cards/${await setting.openCard()}/signatures`)
-      .set('authorization', await setting.judge())
-      .send({ signedAt, content: { goes: {}, remark: 'a'.repeat(1_100_000) } })
+      .use(await setting.judge())
+      .send({ jws: 'a'.repeat(1_100_000) })
       .expect(413);
     expect(refused.body.code).toBe('body_too_large');
   });

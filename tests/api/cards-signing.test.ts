@@ -4,14 +4,16 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { signedCards } from '../../src/cards/index.ts';
 import { inSqlTransaction } from '../../src/platform/database.ts';
 import { addEntry, addPlaces, type CardSetting, goOf, setUpClass } from '../support/card-setting.ts';
+import { type Asked, signatureOf, signedBy } from '../support/signing.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
+import type { PhonePass } from '../support/test-passes.ts';
 
 const signedAt = '2026-05-02T15:04:05.678Z';
 
 describe('a judge signs her card', () => {
   let service: TestApp;
   let setting: CardSetting;
-  let judge: string;
+  let judge: PhonePass;
   let cardId: string;
   beforeAll(async () => {
     service = await buildTestApp();
@@ -31,17 +33,20 @@ describe('a judge signs her card', () => {
   const save = (at: number, go: object) =>
     http()
       .put(`/v1/cards/${cardId}/goes/${entry(at)}`)
-      .set('authorization', judge)
+      .use(judge)
       .send(go)
       .expect(200);
-  const sign = (body: object = { signedAt }) =>
-    http().post(`/v1/cards/${cardId}/signatures`).set('authorization', judge).send(body);
-  const view = async () =>
-    (await http().get(`/v1/cards/${cardId}`).set('authorization', judge).expect(200)).body;
+  const sign = (asked: Asked = { signedAt }) =>
+    http()
+      .post(`/v1/cards/${cardId}/signatures`)
+      .use(judge)
+      .use(signedBy(service, { pass: judge, cardId, asked }));
+  const view = async () => (await http().get(`/v1/cards/${cardId}`).use(judge).expect(200)).body;
   const revisions = () => service.parts.db.prisma.cardRevision.findMany({ where: { cardId } });
+  /** Of the class and its cards; the phones are another matter. */
   const lines = async () => {
     const found = await service.parts.db.prisma.ledgerLine.findMany({
-      where: { showId: setting.showId },
+      where: { ledgerId: setting.showId, NOT: { type: { in: ['invitation.made', 'phone.paired'] } } },
       orderBy: { sequence: 'asc' },
     });
     return found.map(({ type }) => type);
@@ -61,13 +66,13 @@ describe('a judge signs her card', () => {
     await saveAll();
     const before = await view();
     expect(before).toMatchObject({ state: 'draft', mayBeSigned: true, missing: [], faults: [] });
-    const signed = await sign({ signedAt, contentHash: before.contentHash }).expect(201);
+    const signed = await sign().expect(201);
     expect(signed.headers.location).toBe(`/v1/cards/${cardId}/revisions/1`);
     expect(signed.body).toMatchObject({
       ...{ cardId, classId: setting.classId, seatId: setting.seatIds[0], revision: 1 },
       ...{ previousHash: null, reason: null, signedAt, openTies: [], contentHash: before.contentHash },
     });
-    expect(await lines()).toEqual(['card.opened', 'card.signed']);
+    expect(await lines()).toEqual(['class.opened', 'card.opened', 'card.signed']);
     expect(await view()).toMatchObject({
       state: 'signed',
       mayBeSigned: false,
@@ -85,7 +90,7 @@ describe('a judge signs her card', () => {
       '"remark":"née \\"B\\" €"}}}';
     const signed = await sign().expect(201);
     expect(signed.body.contentHash).toBe(createHash('sha256').update(canonical).digest('hex'));
-    const kept = await http().get(`/v1/cards/${cardId}/revisions/1`).set('authorization', judge).expect(200);
+    const kept = await http().get(`/v1/cards/${cardId}/revisions/1`).use(judge).expect(200);
     expect(kept.body.content).toEqual(JSON.parse(canonical));
   });
 
@@ -108,20 +113,23 @@ describe('a judge signs her card', () => {
     expect(refused.body.code).toBe('card_incomplete');
     expect(refused.body.errors).toEqual([
       {
-        field: `/goes/${entry(0)}/maneuvers`,
+        field: `/content/goes/${entry(0)}/maneuvers`,
         message:
           '101, maneuver 2 (Jog a circle left): no mark yet; write -3 to 3 by 0.5, or say that it was not seen',
       },
       {
-        field: `/goes/${entry(0)}/maneuvers`,
+        field: `/content/goes/${entry(0)}/maneuvers`,
         message:
           '101, maneuver 3 (Lope to C): no mark yet; write -3 to 3 by 0.5, or say that it was not seen',
       },
       {
-        field: `/goes/${entry(0)}/extras/form-and-effectiveness`,
+        field: `/content/goes/${entry(0)}/extras/form-and-effectiveness`,
         message: '101, form-and-effectiveness has no mark yet; write 0 to 5 by 0.5',
       },
-      { field: `/goes/${entry(2)}`, message: '103 is not on the card; mark the go, or give a ruling' },
+      {
+        field: `/content/goes/${entry(2)}`,
+        message: '103 is not on the card; mark the go, or give a ruling',
+      },
     ]);
     expect(await revisions()).toEqual([]);
     expect((await view()).goes[1].content).toEqual(goOf(['1', '1', '1']));
@@ -147,7 +155,7 @@ describe('a judge signs her card', () => {
     expect(refused.body.code).toBe('entry_not_going');
     expect(refused.body.errors[0].message).toBe('102 does not go in this class; take it off the card');
     await sign().expect(201);
-    const kept = await http().get(`/v1/cards/${cardId}/revisions/1`).set('authorization', judge).expect(200);
+    const kept = await http().get(`/v1/cards/${cardId}/revisions/1`).use(judge).expect(200);
     expect(Object.keys(kept.body.content.goes).sort()).toEqual([entry(0), entry(2)].sort());
   });
 
@@ -164,20 +172,23 @@ describe('a judge signs her card', () => {
 
   test('what she saw is not what the drafts say now: nothing is signed', async () => {
     await saveAll();
-    const { contentHash } = await view();
     await http()
       .put(`/v1/cards/${cardId}/goes/${entry(0)}`)
-      .set({ authorization: await setting.scribe(), 'if-match': '"1"' })
+      .use(await setting.scribe())
+      .set('if-match', '"1"')
       .send(goOf(['3', '3', '3']))
       .expect(200);
-    const refused = await sign({ signedAt, contentHash }).expect(409);
-    expect(refused.body).toMatchObject({ code: 'card_differs_from_draft', sentHash: contentHash });
+    const refused = await sign({ signedAt, content: whole() }).expect(409);
+    expect(refused.body).toMatchObject({
+      code: 'card_differs_from_draft',
+      differences: [{ classEntryId: entry(0), draft: goOf(['3', '3', '3']) }],
+    });
     expect(await revisions()).toEqual([]);
   });
 
   test('twice the same is once; with other content it is refused', async () => {
     const first = await sign({ signedAt, content: whole() }).expect(201);
-    const second = await sign({ signedAt: '2026-05-02T16:00:00Z', content: whole() }).expect(201);
+    const second = await sign({ signedAt: '2026-05-02T16:00:00.000Z', content: whole() }).expect(201);
     expect(second.body).toEqual(first.body);
     const other = { goes: { ...whole().goes, [entry(0)]: goOf(['3', '3', '3']) } };
     const refused = await sign({ signedAt, content: other }).expect(409);
@@ -191,7 +202,7 @@ describe('a judge signs her card', () => {
     expect(answers.map(({ status }) => status)).toEqual(Array(8).fill(201));
     expect(new Set(answers.map(({ body }) => body.id)).size).toBe(1);
     expect(await revisions()).toHaveLength(1);
-    expect(await lines()).toEqual(['card.opened', 'card.signed']);
+    expect(await lines()).toEqual(['class.opened', 'card.opened', 'card.signed']);
   });
 
   test('two phones with different cards at once: one is signed, the other hears of it', async () => {
@@ -206,16 +217,18 @@ describe('a judge signs her card', () => {
 
   test('the same Idempotency-Key gives the same answer; with other content it is a visible conflict', async () => {
     const key = 'b7c1d5d2-phone-1';
-    const keyed = (body: object) => sign(body).set('idempotency-key', key);
-    const [first, second] = await Promise.all([
-      keyed({ signedAt, content: whole() }),
-      keyed({ signedAt, content: whole() }),
-    ]);
+    const signOnce = (asked: Asked) => signatureOf(service, { pass: judge, cardId, asked });
+    const keyed = (body: object) =>
+      http().post(`/v1/cards/${cardId}/signatures`).use(judge).set('idempotency-key', key).send(body);
+    // A phone keeps what it signed and sends that again; each new signature would be another text.
+    const kept = await signOnce({ signedAt, content: whole() });
+    const [first, second] = await Promise.all([keyed(kept), keyed(kept)]);
     expect([first.status, second.status]).toEqual([201, 201]);
     expect(second.body).toEqual(first.body);
     const replayed = [first, second].filter(({ headers }) => headers['idempotency-replayed'] === 'true');
     expect(replayed).toHaveLength(1);
-    const refused = await keyed({ signedAt: '2026-05-02T18:00:00Z', content: whole() }).expect(409);
+    const later = await signOnce({ signedAt: '2026-05-02T18:00:00.000Z', content: whole() });
+    const refused = await keyed(later).expect(409);
     expect(refused.body.code).toBe('idempotency_key_reused');
     expect(await revisions()).toHaveLength(1);
   });
@@ -230,7 +243,7 @@ describe('a judge signs her card', () => {
   test('nothing is written on a signed card any more', async () => {
     await sign({ signedAt, content: whole() }).expect(201);
     const write = (method: 'put' | 'delete', path: string) =>
-      http()[method](`/v1/cards/${cardId}/${path}`).set({ authorization: judge, 'if-match': '"1"' });
+      http()[method](`/v1/cards/${cardId}/${path}`).use(judge).set('if-match', '"1"');
     for (const refused of [
       await write('put', `goes/${entry(0)}`).send(goOf(['0', '0', '0'])),
       await write('delete', `goes/${entry(0)}`),
@@ -243,7 +256,7 @@ describe('a judge signs her card', () => {
   test('the database refuses to change or remove what was signed', async () => {
     await sign({ signedAt, content: whole() }).expect(201);
     const { prisma } = service.parts.db;
-    const evidence = /never changed|restrict|refused/i;
+    const evidence = /permission denied|denied access/i;
     await expect(prisma.cardRevision.updateMany({ data: { revision: 2 } })).rejects.toThrow(evidence);
     await expect(prisma.cardRevision.deleteMany({})).rejects.toThrow(evidence);
     await expect(prisma.$executeRaw`TRUNCATE card_revision`).rejects.toThrow(evidence);
@@ -316,10 +329,7 @@ describe('a judge signs her card', () => {
     const late = await addEntry(service, { ...setting, go: 4 });
     const progress = async () => {
       const office = await setting.pass('office');
-      const found = await http()
-        .get(`/v1/classes/${setting.classId}/cards`)
-        .set('authorization', office)
-        .expect(200);
+      const found = await http().get(`/v1/classes/${setting.classId}/cards`).use(office).expect(200);
       return found.body.items[0];
     };
     expect(await progress()).toMatchObject({
@@ -328,27 +338,33 @@ describe('a judge signs her card', () => {
     });
     await http()
       .post(`/v1/cards/${cardId}/amendments`)
-      .set('authorization', judge)
-      .send({
-        ...{ signedAt, reason: 'late add 104', previousHash: signed.body.contentHash },
-        content: { goes: { ...whole().goes, [late]: goOf(['0', '0', '1']) } },
-      })
+      .use(judge)
+      .use(
+        signedBy(service, {
+          ...{ pass: judge, cardId },
+          asked: {
+            ...{ signedAt, reason: 'late add 104', previousHash: signed.body.contentHash, revision: 2 },
+            content: { goes: { ...whole().goes, [late]: goOf(['0', '0', '1']) } },
+          },
+        }),
+      )
       .expect(201);
     expect(await progress()).toMatchObject({ goesWritten: 4, signed: { revision: 2, entriesToAdd: [] } });
   });
 
   test.each([
-    [{}, '/signedAt'],
     [{ signedAt: 'yesterday' }, '/signedAt'],
-    [{ signedAt: '2026-13-02T00:00:00Z' }, '/signedAt'],
-    [{ signedAt: '2026-05-02' }, '/signedAt'],
-    [{ signedAt, contentHash: 'ABC' }, '/contentHash'],
+    [{ signedAt: '2026-13-02T00:00:00.000Z' }, '/signedAt'],
+    [{ signedAt: '2026-05-02T15:04:05Z' }, '/signedAt'],
+    [{ form: 'another form' }, '/form'],
+    [{ revision: 0 }, '/revision'],
+    [{ previousHash: 'ABC' }, '/previousHash'],
     [{ signedAt, content: { goes: [] } }, '/content/goes'],
     [{ signedAt, content: { goes: { 'the bay mare': {} } } }, '/content/goes/the bay mare'],
     [{ signedAt, content: { goes: {}, placings: [] } }, '/content/placings'],
     [{ signedAt, judge: 'me' }, '/judge'],
-  ])('%j is not of the form of a signature', async (body, field) => {
-    const refused = await sign(body).expect(400);
+  ])('%j is not of the form of a signed card', async (asked: Asked, field) => {
+    const refused = await sign(asked).expect(400);
     expect(refused.body.code).toBe('invalid_request');
     expect(refused.body.errors.map((one: { field: string }) => one.field)).toEqual([field]);
   });

@@ -6,7 +6,7 @@ import type { ScoreSheet } from '../../src/engine/sheets/types.ts';
 import { addScoreSheet } from '../../src/office/index.ts';
 import { inTransaction } from '../../src/platform/database.ts';
 import type { TestApp } from '../support/test-app.ts';
-import { passFor } from '../support/test-passes.ts';
+import { type OfficePass, type Pass, passFor } from '../support/test-passes.ts';
 
 export const totalRule: PlacingRule = {
   merge: { method: 'total', discard: 'none', noScore: 'not-placed' },
@@ -22,15 +22,15 @@ export const totalRule: PlacingRule = {
 type Method = 'get' | 'post' | 'put' | 'patch' | 'delete';
 
 interface Call {
-  readonly pass?: string;
+  readonly pass?: Pass;
   readonly body?: object;
   readonly headers?: Readonly<Record<string, string>>;
 }
 
 export interface Office {
   readonly showId: string;
-  readonly pass: string;
-  /** Below `/v1/shows/<show>`, with the office's pass where no other is named; `pass: ''` is without one. */
+  readonly pass: OfficePass;
+  /** Below `/v1/shows/<show>`, with the office's pass where no other is named; `noPass` is without one. */
   readonly call: (method: Method, path: string, call?: Call) => Promise<request.Response>;
   /** The same, and the answer's body where it was taken; throws what was refused. */
   readonly done: (method: Method, path: string, body?: object, headers?: Call['headers']) => Promise<Made>;
@@ -53,7 +53,7 @@ export const newShow = {
 
 export function send(service: TestApp, method: Method, path: string, { pass, body, headers }: Call = {}) {
   const sent = request(service.app.server)[method](path);
-  if (pass) sent.set('authorization', pass);
+  if (pass !== undefined) sent.use(pass);
   for (const [name, value] of Object.entries(headers ?? {})) sent.set(name, value);
   return body === undefined ? sent : sent.send(body);
 }

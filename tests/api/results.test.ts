@@ -124,8 +124,8 @@ describe('from signed cards to a posted result', () => {
     expect([blind.status, blind.body.code]).toEqual([428, 'if_match_required']);
     const { etag } = (await found.get('/tabulation', found.office)).headers;
     await found.amend(0, goesOf(['1', '0', '0'], ['3', '0', '0'], ['2', '0', '0']), 'written as a 0');
-    const headers = { authorization: found.office, 'if-match': String(etag) };
-    const late = await found.post('/postings', { state: 'provisional' }, headers);
+    const headers = { 'if-match': String(etag) };
+    const late = await found.post('/postings', { state: 'provisional' }, { headers });
     expect([late.status, late.body.code]).toEqual([412, 'stale_version']);
   });
 
@@ -134,15 +134,14 @@ describe('from signed cards to a posted result', () => {
     await found.sign(0, goesOf(['1', '0', '0'], ['0', '0', '0'], ['2', '0', '0']));
     const { etag } = (await found.get('/tabulation', found.office)).headers;
     const headers = {
-      authorization: found.office,
       'if-match': String(etag),
       'idempotency-key': 'post-class-1',
     };
-    const first = await found.post('/postings', { state: 'provisional' }, headers);
-    const second = await found.post('/postings', { state: 'provisional' }, headers);
+    const first = await found.post('/postings', { state: 'provisional' }, { headers });
+    const second = await found.post('/postings', { state: 'provisional' }, { headers });
     expect([first.status, second.status]).toEqual([201, 201]);
     expect(second.body).toEqual(first.body);
-    const other = await found.post('/postings', { state: 'official' }, headers);
+    const other = await found.post('/postings', { state: 'official' }, { headers });
     expect([other.status, other.body.code]).toEqual([409, 'idempotency_key_reused']);
     expect((await found.get('/postings')).body.postings).toHaveLength(1);
   });
@@ -391,13 +390,11 @@ describe('who reads what', () => {
       include: { exhibitor: true },
     });
     const address = `/v1/shows/${found.showId}/exhibitors/${exhibitor.id}`;
-    const read = await request(service.app.server)
-      .get(address)
-      .set('authorization', found.office)
-      .expect(200);
+    const read = await request(service.app.server).get(address).use(found.office).expect(200);
     await request(service.app.server)
       .patch(address)
-      .set({ authorization: found.office, 'if-match': String(read.headers.etag) })
+      .use(found.office)
+      .set('if-match', String(read.headers.etag))
       .send({ publicName: 'back-number' })
       .expect(200);
     const { placings } = (await found.get('/result').expect(200)).body.results[0];
@@ -433,8 +430,9 @@ describe('who reads what', () => {
       expect((await found.get(path, await found.pass('gate'))).status).toBe(403);
       expect((await found.get(path, other)).status).toBe(404);
     }
-    const headers = { authorization: other, 'if-match': '"x"' };
-    expect((await found.post('/postings', { state: 'official' }, headers)).status).toBe(404);
+    const headers = { 'if-match': '"x"' };
+    const foreign = await found.post('/postings', { state: 'official' }, { pass: other, headers });
+    expect(foreign.status).toBe(404);
   });
 
   test('the board shows each class of the show and its state', async () => {

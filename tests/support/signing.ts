@@ -2,6 +2,7 @@
 import request from 'supertest';
 import type { CardContent } from '../../src/engine/sheets/card-types.ts';
 import type { SignedCard } from '../../src/evidence/index.ts';
+import { isGoing } from '../../src/office/index.ts';
 import type { TestApp } from './test-app.ts';
 import type { PhonePass } from './test-passes.ts';
 import { type CardToSign, signedBody, statementOf } from './test-phone.ts';
@@ -41,13 +42,17 @@ export async function signatureOf(service: TestApp, { pass, cardId, asked = {} }
 const nothing = { form: 'ringledger signed card 1' };
 
 interface CardSeen extends CardToSign {
-  readonly goes: readonly { readonly classEntryId: string; readonly content: object | null }[];
+  readonly goes: readonly {
+    readonly classEntryId: string;
+    readonly status: string;
+    readonly content: object | null;
+  }[];
   readonly order: { readonly content: object } | null;
 }
 
 function contentOf({ goes, order }: CardSeen): CardContent {
-  const written = goes.flatMap(({ classEntryId, content }) =>
-    content === null ? [] : [[classEntryId, content] as const],
+  const written = goes.flatMap(({ classEntryId, content, status }) =>
+    content === null || !isGoing(status) ? [] : [[classEntryId, content] as const],
   );
   return { goes: Object.fromEntries(written), ...order?.content };
 }
