@@ -46,7 +46,12 @@ export class PhoneClient {
   async request(asked: PhoneRequest): Promise<Response> {
     const token = await this.#goodToken();
     if (token instanceof Response) return token;
-    return this.#prove(asked, token.accessToken);
+    const answer = await this.#prove(asked, token.accessToken);
+    if (answer.status !== 401 || !says(answer, 'invalid_token')) return answer;
+    // A phone that slept did not count the time: the token ended without its knowing.
+    if (this.#token === token) this.#token = undefined;
+    const next = await this.#goodToken();
+    return next instanceof Response ? next : this.#prove(asked, next.accessToken);
   }
 
   /** The token at hand, or the next; the service's answer where it gives none. */
@@ -76,7 +81,7 @@ export class PhoneClient {
   /** Once more with the nonce of the service, where it asks for one (RFC 9449, section 9). */
   async #prove(asked: PhoneRequest, token?: string): Promise<Response> {
     const answer = await this.#send(asked, token);
-    if (answer.status !== 401 || !asksForNonce(answer)) return answer;
+    if (answer.status !== 401 || !says(answer, 'use_dpop_nonce')) return answer;
     return this.#send(asked, token);
   }
 
@@ -109,5 +114,6 @@ class NoToken extends Error {
 
 const secondsSince = (then: number) => (performance.now() - then) / 1_000;
 
-const asksForNonce = ({ headers }: Response) =>
-  (headers.get('www-authenticate') ?? '').includes('error="use_dpop_nonce"');
+/** The word of `WWW-Authenticate` (RFC 9449, sections 7.1 and 9). */
+const says = ({ headers }: Response, error: 'use_dpop_nonce' | 'invalid_token') =>
+  (headers.get('www-authenticate') ?? '').includes(`error="${error}"`);
