@@ -1,11 +1,15 @@
-/** The demo is a client like any other: everything goes through the service's own API, with passes. */
+/** The demo is a client like any other: everything goes through the service's own API. */
+import type { PhoneRequest } from '../../phone/index.ts';
+
+/** How somebody's requests reach the service: with the session of an account, with the proofs of a phone, or bare. */
+export type Sends = (request: PhoneRequest) => Promise<Response>;
 
 export interface Asked {
-  readonly method: 'GET' | 'POST' | 'PUT' | 'PATCH';
+  readonly method: 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
   /** Under `/v1`. */
   readonly path: string;
-  /** A bearer token; without one the request comes from the public. */
-  readonly pass?: string;
+  /** Left out: the request comes from anybody. */
+  readonly as?: Sends;
   readonly body?: unknown;
   /** ETag that was read before. */
   readonly ifMatch?: string;
@@ -34,20 +38,19 @@ export class Refused extends Error {
 }
 
 export interface Api {
+  /** Where the service listens, e.g. `http://127.0.0.1:4070`. */
+  readonly address: string;
   /** `Body` is what the route answers with. Throws Refused. */
   readonly ask: <Body>(asked: Asked) => Promise<Answered<Body>>;
 }
 
-/** `address`: where the service listens, e.g. `http://127.0.0.1:4070`. */
 export function apiAt(address: string): Api {
+  const anybody = bare(address);
   return {
+    address,
     ask: async <Body>(asked: Asked) => {
-      const { method, path, body } = asked;
-      const response = await fetch(`${address}/v1${path}`, {
-        method,
-        headers: headersOf(asked),
-        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-      });
+      const { method, path, body, as = anybody } = asked;
+      const response = await as({ method, path: `/v1${path}`, body, headers: headersOf(asked) });
       const text = await response.text();
       const read: unknown = text === '' ? null : JSON.parse(text);
       if (!response.ok) throw new Refused(asked, read as Problem);
@@ -56,10 +59,22 @@ export function apiAt(address: string): Api {
   };
 }
 
-function headersOf({ pass, body, ifMatch, idempotencyKey }: Asked): Record<string, string> {
+/** `session`: the token of a session; left out, nobody signs in. */
+export function bare(address: string, session?: string): Sends {
+  return ({ method, path, body, headers }) =>
+    fetch(address + path, {
+      method,
+      headers: {
+        ...headers,
+        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+        ...(session === undefined ? {} : { authorization: `Bearer ${session}` }),
+      },
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+    });
+}
+
+function headersOf({ ifMatch, idempotencyKey }: Asked): Record<string, string> {
   return {
-    ...(pass === undefined ? {} : { authorization: `Bearer ${pass}` }),
-    ...(body === undefined ? {} : { 'content-type': 'application/json' }),
     ...(ifMatch === undefined ? {} : { 'if-match': ifMatch }),
     ...(idempotencyKey === undefined ? {} : { 'idempotency-key': idempotencyKey }),
   };

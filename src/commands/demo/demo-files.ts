@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
+import { duties } from '../../access/index.ts';
 import type { PlacingRule } from '../../engine/placing/types.ts';
 import { rulingCodes } from '../../engine/sheets/types.ts';
 import { classStates } from '../../results/index.ts';
@@ -34,6 +35,13 @@ const tale = z.discriminatedUnion('tale', [
     tale: z.literal('swapped'),
     judge,
     entries: z.tuple([backNumber, backNumber]),
+    reason: z.string(),
+  }),
+  /** The judge wrote on paper; two of the office typed it, and one of them misread two numbers for each other. */
+  z.strictObject({
+    tale: z.literal('paper'),
+    judge,
+    misread: z.tuple([backNumber, backNumber]),
     reason: z.string(),
   }),
   z.strictObject({ tale: z.literal('scratched'), entry: backNumber, reason: z.string() }),
@@ -93,6 +101,7 @@ const demoShow = z.strictObject({
 });
 
 const demoPeople = z.strictObject({
+  office: z.array(z.strictObject({ signIn: z.string(), name: z.string(), duty: z.enum(duties) })),
   exhibitors: z.array(
     z.strictObject({
       key: z.string(),

@@ -1,31 +1,36 @@
 /** The judges of a class write their cards and sign them, as their phones do it. */
 import type { CardContent } from '../../engine/sheets/card-types.ts';
 import type { Go } from '../../engine/sheets/types.ts';
+import type { SignedCard } from '../../evidence/index.ts';
+import { signCard as signOnPhone } from '../../phone/index.ts';
 import { type Api, Refused } from './api.ts';
 import type { WrittenCard } from './marks/judge-class.ts';
+import type { DemoPhone } from './phones.ts';
 
 /** A judge at her card, with what the phone knows. */
 export interface JudgeAtCard {
   readonly api: Api;
-  readonly pass: string;
+  readonly phone: DemoPhone;
   readonly cardId: string;
   /** Class entry ids by back number. */
   readonly classEntries: ReadonlyMap<number, string>;
 }
 
-export interface SignedCard {
+/** What came of a signature. */
+export interface SignedRevision {
+  readonly revision: number;
   readonly contentHash: string;
-  readonly content: CardContent;
 }
 
-export async function openCard(
-  api: Api,
-  { classId, seatId, pass }: { readonly classId: string; readonly seatId: string; readonly pass: string },
-): Promise<string> {
+interface SeatToOpen {
+  readonly classId: string;
+  readonly seatId: string;
+  readonly phone: DemoPhone;
+}
+
+export async function openCard(api: Api, { classId, seatId, phone }: SeatToOpen): Promise<string> {
   const { body } = await api.ask<{ id: string }>({
-    method: 'POST',
-    path: `/classes/${classId}/cards`,
-    pass,
+    ...{ method: 'POST', path: `/classes/${classId}/cards`, as: phone.sends },
     body: { seatId },
   });
   return body.id;
@@ -33,17 +38,18 @@ export async function openCard(
 
 /** Each go is saved as it ends; there is signal at the ring. */
 export async function saveGoes(
-  { api, pass, cardId, classEntries }: JudgeAtCard,
+  { api, phone, cardId, classEntries }: JudgeAtCard,
   goes: [number, Go][],
 ): Promise<void> {
   for (const [backNumber, go] of goes) {
     const classEntryId = idOf(classEntries, backNumber);
-    await api.ask({ method: 'PUT', path: `/cards/${cardId}/goes/${classEntryId}`, pass, body: go });
+    const path = `/cards/${cardId}/goes/${classEntryId}`;
+    await api.ask({ method: 'PUT', path, as: phone.sends, body: go });
   }
 }
 
 /** Signs the whole card at once, as a phone does that had no signal; where ties are the judge's to break, she does. */
-export async function signCard(judge: JudgeAtCard, card: WrittenCard): Promise<SignedCard> {
+export async function signCard(judge: JudgeAtCard, card: WrittenCard): Promise<SignedRevision> {
   const content = contentOf(judge, card);
   try {
     return await sign(judge, content);
@@ -54,7 +60,10 @@ export async function signCard(judge: JudgeAtCard, card: WrittenCard): Promise<S
   }
 }
 
-export function contentOf({ classEntries }: JudgeAtCard, { goes, ranking }: WrittenCard): CardContent {
+export function contentOf(
+  { classEntries }: Pick<JudgeAtCard, 'classEntries'>,
+  { goes, ranking }: WrittenCard,
+): CardContent {
   const written = [...goes].map(([backNumber, go]) => [idOf(classEntries, backNumber), go] as const);
   return {
     goes: Object.fromEntries(written),
@@ -64,29 +73,42 @@ export function contentOf({ classEntries }: JudgeAtCard, { goes, ranking }: Writ
   };
 }
 
-async function sign({ api, pass, cardId }: JudgeAtCard, content: CardContent): Promise<SignedCard> {
-  const { body } = await api.ask<{ contentHash: string }>({
-    method: 'POST',
-    path: `/cards/${cardId}/signatures`,
-    pass,
-    idempotencyKey: `sign-${cardId}`,
-    body: { signedAt: new Date().toISOString(), content },
-  });
-  return { contentHash: body.contentHash, content };
+function sign(judge: JudgeAtCard, content: CardContent): Promise<SignedRevision> {
+  const first = { revision: 1, previousHash: null, reason: null, content };
+  return send(judge, 'signatures', first);
 }
 
 export async function amendCard(
-  { api, pass, cardId }: JudgeAtCard,
-  amended: { readonly before: SignedCard; readonly content: CardContent; readonly reason: string },
+  judge: JudgeAtCard,
+  amended: { readonly before: SignedRevision; readonly content: CardContent; readonly reason: string },
 ): Promise<void> {
   const { before, content, reason } = amended;
-  await api.ask({
-    method: 'POST',
-    path: `/cards/${cardId}/amendments`,
-    pass,
-    idempotencyKey: `amend-${cardId}`,
-    body: { signedAt: new Date().toISOString(), reason, content, previousHash: before.contentHash },
+  const next = { revision: before.revision + 1, previousHash: before.contentHash, reason, content };
+  await send(judge, 'amendments', next);
+}
+
+type Written = Pick<SignedCard, 'revision' | 'previousHash' | 'reason' | 'content'>;
+type CardSeen = Pick<SignedCard, 'showId' | 'classId' | 'seatId' | 'sheet'>;
+
+/** The phone signs what it shows, and sends the signature. */
+async function send(
+  { api, phone, cardId }: JudgeAtCard,
+  to: 'signatures' | 'amendments',
+  written: Written,
+): Promise<SignedRevision> {
+  const path = `/cards/${cardId}`;
+  const { body: seen } = await api.ask<CardSeen>({ method: 'GET', path, as: phone.sends });
+  const { showId, classId, seatId, sheet } = seen;
+  const { code, version, hash } = sheet;
+  const jws = await signOnPhone(phone.key, {
+    ...{ form: 'ringledger signed card 1', showId, classId, seatId, cardId, sheet: { code, version, hash } },
+    ...{ signedAt: new Date().toISOString(), ...written },
   });
+  const { body } = await api.ask<SignedRevision>({
+    ...{ method: 'POST', path: `${path}/${to}`, as: phone.sends, body: { jws } },
+    idempotencyKey: `${to}-${cardId}-${written.revision}`,
+  });
+  return body;
 }
 
 function openTiesIn(error: unknown): readonly (readonly string[])[] | undefined {

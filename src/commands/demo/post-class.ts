@@ -1,9 +1,9 @@
 /** The office posts what the preview shows. */
-import type { Api } from './api.ts';
+import type { Api, Sends } from './api.ts';
 
 interface Office {
   readonly api: Api;
-  readonly pass: string;
+  readonly secretary: Sends;
 }
 
 interface Posting {
@@ -13,7 +13,7 @@ interface Posting {
 }
 
 /** Reads the preview and posts it, so that nothing is posted unseen. */
-export async function postClass({ api, pass }: Office, { classId, ...body }: Posting): Promise<void> {
-  const { etag } = await api.ask({ method: 'GET', path: `/classes/${classId}/tabulation`, pass });
-  await api.ask({ method: 'POST', path: `/classes/${classId}/postings`, pass, ifMatch: etag, body });
+export async function postClass({ api, secretary: as }: Office, { classId, ...body }: Posting): Promise<void> {
+  const { etag } = await api.ask({ method: 'GET', path: `/classes/${classId}/tabulation`, as });
+  await api.ask({ method: 'POST', path: `/classes/${classId}/postings`, as, ifMatch: etag, body });
 }

@@ -1,8 +1,9 @@
 /** What happens in a class once it is called: cards, results, and what its tales say beside them. */
 import { type DemoClass, type DemoShow, talesOf } from './demo-files.ts';
-import { amendCard, contentOf, openCard, type SignedCard, saveGoes, signCard } from './judge-cards.ts';
+import { amendCard, contentOf, openCard, type SignedRevision, saveGoes, signCard } from './judge-cards.ts';
 import { judgeClass, swapGoes, type WrittenCard } from './marks/judge-class.ts';
-import { handOutPass } from './passes.ts';
+import { enterFromPaper } from './paper-card.ts';
+import type { DemoPhone } from './phones.ts';
 import { postClass } from './post-class.ts';
 import type { ReadyClass, ReadySeat } from './set-up-class.ts';
 import type { ShowGround } from './set-up-show.ts';
@@ -12,6 +13,9 @@ export interface ClassToRun {
   readonly demo: DemoShow;
   readonly demoClass: DemoClass;
   readonly ready: ReadyClass;
+  /** By name: judge-1, scribe-2. */
+  readonly phones: ReadonlyMap<string, DemoPhone>;
+  readonly say: (line: string) => void;
 }
 
 export async function runClass(given: ClassToRun): Promise<void> {
@@ -22,7 +26,7 @@ export async function runClass(given: ClassToRun): Promise<void> {
   if (state === 'under-way') return markSome(given, cards);
   const signed = await signAll(given, cards);
   if (state === 'cards-in') return;
-  const office = { api: ground.api, pass: ground.officePass };
+  const office = ground;
   await postClass(office, { classId: ready.id, state: 'provisional' });
   if (state === 'provisional') return;
   await postClass(office, { classId: ready.id, state: 'official' });
@@ -61,22 +65,26 @@ async function cardsOf({ ground, demo, demoClass }: ClassToRun): Promise<Written
   return judgeClass({ demoClass, sheet: definition.definition, maneuvers, going, seed: demo.marksSeed });
 }
 
-const atCard = ({ ground, ready }: ClassToRun, pass: string, cardId: string) => ({
-  ...{ api: ground.api, pass, cardId },
+const atCard = ({ ground, ready }: ClassToRun, phone: DemoPhone, cardId: string) => ({
+  ...{ api: ground.api, phone, cardId },
   classEntries: ready.classEntries,
 });
 
-/** The first goes of the order are saved; the second judge has a scribe who writes for her. */
+function phoneOf({ phones }: ClassToRun, called: string): DemoPhone {
+  const phone = phones.get(called);
+  if (phone === undefined) throw new Error(`there is no phone called ${called}`);
+  return phone;
+}
+
+/** The first goes of the order are saved; judge 2 has a scribe who writes for her. */
 async function markSome(given: ClassToRun, cards: readonly WrittenCard[]): Promise<void> {
   const { ground, demoClass, ready } = given;
-  const { api, showId, officePass } = ground;
   const count = talesOf(demoClass, 'goes-marked')[0]?.count ?? 0;
   const first = (await orderOfGo(given)).slice(0, count);
-  for (const [index, { seatId, pass }] of ready.seats.entries()) {
-    const cardId = await openCard(api, { classId: ready.id, seatId, pass });
-    const label = `Scribe, class ${demoClass.number}, seat 2`;
-    const writer =
-      index === 1 ? await handOutPass(api, officePass, { showId, role: 'scribe', seatId, label }) : pass;
+  for (const [index, { seatId, judge }] of ready.seats.entries()) {
+    const phone = phoneOf(given, `judge-${judge}`);
+    const cardId = await openCard(ground.api, { classId: ready.id, seatId, phone });
+    const writer = given.phones.get(`scribe-${judge}`) ?? phone;
     const goes = [...(cards[index]?.goes ?? [])].filter(([backNumber]) => first.includes(backNumber));
     await saveGoes(atCard(given, writer, cardId), goes);
   }
@@ -93,22 +101,27 @@ async function orderOfGo({ ground, ready }: ClassToRun): Promise<number[]> {
 
 /**
  * The judges write side by side. Those at odd seats save each go as it ends; the others had no signal, and send
- * the whole card when they sign.
+ * the whole card when they sign. A card on paper gives no signature.
  */
 function signAll(
-  { ground, demoClass, ready }: ClassToRun,
+  given: ClassToRun,
   cards: readonly WrittenCard[],
-): Promise<SignedCard[]> {
-  const { api } = ground;
-  const sign = async ({ seatId, pass }: ReadySeat, index: number): Promise<SignedCard> => {
+): Promise<(SignedRevision | undefined)[]> {
+  const { ground, demoClass, ready } = given;
+  const sign = async ({ seatId, judge }: ReadySeat, index: number): Promise<SignedRevision | undefined> => {
     const meant = cards[index];
     if (meant === undefined) throw new Error(`nothing was written at seat ${index + 1}`);
-    const swapped = talesOf(demoClass, 'swapped').find(({ judge }) => judge === index + 1);
+    const onPaper = talesOf(demoClass, 'paper').find((tale) => tale.judge === index + 1);
+    if (onPaper !== undefined) {
+      await enterFromPaper(given, { tale: onPaper, seatId, card: meant });
+      return undefined;
+    }
+    const swapped = talesOf(demoClass, 'swapped').find((tale) => tale.judge === index + 1);
     const card = swapped === undefined ? meant : swapGoes(meant, swapped.entries);
-    const cardId = await openCard(api, { classId: ready.id, seatId, pass });
-    const judge = { api, pass, cardId, classEntries: ready.classEntries };
-    if (index % 2 === 0) await saveGoes(judge, [...card.goes]);
-    return signCard(judge, card);
+    const phone = phoneOf(given, `judge-${judge}`);
+    const cardId = await openCard(ground.api, { classId: ready.id, seatId, phone });
+    if (index % 2 === 0) await saveGoes(atCard(given, phone, cardId), [...card.goes]);
+    return signCard(atCard(given, phone, cardId), card);
   };
   return Promise.all(ready.seats.map(sign));
 }
@@ -116,7 +129,7 @@ function signAll(
 interface Mistake {
   readonly judge: number;
   readonly reason: string;
-  readonly signed: readonly SignedCard[];
+  readonly signed: readonly (SignedRevision | undefined)[];
   readonly cards: readonly WrittenCard[];
 }
 
@@ -124,9 +137,10 @@ interface Mistake {
 async function amend(given: ClassToRun, { judge, reason, signed, cards }: Mistake): Promise<void> {
   const [seat, before, meant] = [given.ready.seats[judge - 1], signed[judge - 1], cards[judge - 1]];
   if (seat === undefined || before === undefined || meant === undefined)
-    throw new Error(`there is no judge ${judge}`);
-  const { seatId, pass } = seat;
-  const cardId = await openCard(given.ground.api, { classId: given.ready.id, seatId, pass });
-  const atHers = atCard(given, pass, cardId);
+    throw new Error(`there is no signed card of judge ${judge}`);
+  const phone = phoneOf(given, `judge-${seat.judge}`);
+  const { seatId } = seat;
+  const cardId = await openCard(given.ground.api, { classId: given.ready.id, seatId, phone });
+  const atHers = atCard(given, phone, cardId);
   await amendCard(atHers, { before, content: contentOf(atHers, meant), reason });
 }

@@ -1,7 +1,6 @@
-/** One class from the program to the ring: entries, panel, passes of its judges, order of go. */
-import type { Api, Asked } from './api.ts';
+/** One class from the program to the ring: entries, panel, order of go. */
+import type { Asked } from './api.ts';
 import { type DemoClass, talesOf } from './demo-files.ts';
-import { handOutPass } from './passes.ts';
 import type { ShowGround } from './set-up-show.ts';
 
 export interface ReadyClass {
@@ -14,8 +13,8 @@ export interface ReadyClass {
 
 export interface ReadySeat {
   readonly seatId: string;
-  /** The judge's pass. */
-  readonly pass: string;
+  /** The show's judge of this number sits there. */
+  readonly judge: number;
 }
 
 /** The office's verbs on one class. */
@@ -28,17 +27,17 @@ interface ClassOffice {
 }
 
 export async function setUpClass(ground: ShowGround, demoClass: DemoClass): Promise<ReadyClass> {
-  const { api, showId, officePass: pass } = ground;
+  const { api, showId, secretary: as } = ground;
   const created = await api.ask<{ id: string }>({
     method: 'POST',
     path: `/shows/${showId}/classes`,
-    pass,
+    as,
     body: newClass(ground, demoClass),
   });
   const classId = created.body.id;
   const office: ClassOffice = {
     ask: (method, path, more = {}) =>
-      api.ask({ method, path: `/shows/${showId}/classes/${classId}${path}`, pass, ...more }),
+      api.ask({ method, path: `/shows/${showId}/classes/${classId}${path}`, as, ...more }),
   };
   const classEntries = await enterAll(office, ground, demoClass.field);
   const seats = await seatPanel(office, ground, { demoClass, classVersion: created.etag });
@@ -109,7 +108,7 @@ interface WantedPanel {
 /** The first judge calls the class; ties that are left go to the judges in the order of their seats. */
 async function seatPanel(
   office: ClassOffice,
-  { api, showId, officePass, judges }: ShowGround,
+  { judges }: ShowGround,
   { demoClass, classVersion }: WantedPanel,
 ): Promise<ReadySeat[]> {
   if (demoClass.judges.length === 0) return [];
@@ -122,24 +121,8 @@ async function seatPanel(
     ifMatch: classVersion,
     body: { seats },
   });
-  const ready: ReadySeat[] = [];
-  for (const { id, seatOrder } of panel.seats) {
-    ready.push({
-      seatId: id,
-      pass: await judgePass(api, officePass, { showId, seatId: id, seatOrder, demoClass }),
-    });
-  }
-  return ready;
-}
-
-interface SeatOfClass {
-  readonly showId: string;
-  readonly seatId: string;
-  readonly seatOrder: number;
-  readonly demoClass: DemoClass;
-}
-
-function judgePass(api: Api, officePass: string, { showId, seatId, seatOrder, demoClass }: SeatOfClass) {
-  const label = `Class ${demoClass.number}, seat ${seatOrder}`;
-  return handOutPass(api, officePass, { showId, role: 'judge', seatId, label });
+  return panel.seats.map(({ id, seatOrder }) => ({
+    seatId: id,
+    judge: demoClass.judges[seatOrder - 1] ?? Number.NaN,
+  }));
 }

@@ -1,13 +1,20 @@
-/** The show, its rings, judges, patterns, and everyone who rides. */
-import type { Api } from './api.ts';
+/** The show's rings, judges, patterns, and everyone who rides. */
+import type { Api, Sends } from './api.ts';
+import { recordConsent } from './consents.ts';
 import type { DemoShow } from './demo-files.ts';
-import { handOutPass } from './passes.ts';
 
-/** What the classes are set up on. */
-export interface ShowGround {
+/** Who of the office works on which show. */
+export interface OfficeAtShow {
   readonly api: Api;
   readonly showId: string;
-  readonly officePass: string;
+  /** The show secretary. */
+  readonly secretary: Sends;
+  /** The show manager. */
+  readonly manager: Sends;
+}
+
+/** What the classes are set up on. */
+export interface ShowGround extends OfficeAtShow {
   /** Ids by name, and people by their number in the file. */
   readonly rings: ReadonlyMap<string, string>;
   readonly judges: readonly string[];
@@ -15,20 +22,13 @@ export interface ShowGround {
   readonly entries: ReadonlyMap<number, string>;
 }
 
-export async function setUpShow(api: Api, servicePass: string, demo: DemoShow): Promise<ShowGround> {
-  const { body: show } = await api.ask<{ id: string }>({
-    method: 'POST',
-    path: '/shows',
-    pass: servicePass,
-    body: demo.show,
-  });
-  const showId = show.id;
-  const officePass = await handOutPass(api, servicePass, { showId, role: 'office', label: 'Show office' });
+export async function setUpShow(office: OfficeAtShow, demo: DemoShow): Promise<ShowGround> {
+  const { api, showId, secretary } = office;
   const add = async (path: string, body: unknown): Promise<string> => {
     const added = await api.ask<{ id: string }>({
       method: 'POST',
       path: `/shows/${showId}/${path}`,
-      pass: officePass,
+      as: secretary,
       body,
     });
     return added.body.id;
@@ -37,7 +37,7 @@ export async function setUpShow(api: Api, servicePass: string, demo: DemoShow): 
   const judges = await addAll(demo.judges, (name) => [name, () => add('people', { name })]);
   const patterns = await addAll(demo.patterns, (pattern) => [pattern.name, () => add('patterns', pattern)]);
   const entries = await addEntries(add, demo);
-  return { api, showId, officePass, rings, judges: [...judges.values()], patterns, entries };
+  return { ...office, rings, judges: [...judges.values()], patterns, entries };
 }
 
 type Add = (path: string, body: unknown) => Promise<string>;
@@ -49,9 +49,14 @@ async function addEntries(add: Add, { exhibitors, entries }: DemoShow): Promise<
     `${horse} of ${owner}`,
     () => add('horses', { name: horse }),
   ]);
-  const riders = await addAll(exhibitors, ({ key, name, bornOn, publicName }) => [
-    key,
-    () => add('exhibitors', { name, bornOn, publicName }),
+  const riders = await addAll(exhibitors, (exhibitor) => [
+    exhibitor.key,
+    async () => {
+      const { name, bornOn } = exhibitor;
+      const id = await add('exhibitors', { name, bornOn });
+      await recordConsent(add, { exhibitor, id });
+      return id;
+    },
   ]);
   return addAll(entries, ({ backNumber, exhibitor, horse, owner }) => [
     backNumber,
