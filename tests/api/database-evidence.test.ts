@@ -2,6 +2,7 @@
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
+import { passFor } from '../support/test-passes.ts';
 import { bundle, type Office, openOffice, signCard } from './office-client.ts';
 
 let service: TestApp;
@@ -10,6 +11,7 @@ let office: Office;
 let classId: string;
 let seatId: string;
 let entryId: string;
+let phoneId: string;
 
 const hash = 'a'.repeat(64);
 const id = () => service.parts.ids.next();
@@ -23,7 +25,21 @@ async function refused(text: string, values: readonly unknown[] = []) {
     const { code, constraint, message } = error as { code: string; constraint?: string; message: string };
     return { code, what: constraint ?? message };
   }
-  return { code: 'taken', what: '' };
+  return taken;
+}
+const taken = { code: 'taken', what: '' };
+
+/** A signed revision of the one card there is, with something changed. */
+async function revision(change: object) {
+  const [{ id: cardId }] = (await run('SELECT id FROM card LIMIT 1')).rows;
+  const row = {
+    ...{ id: id(), card_id: cardId, revision: 2, content: {}, content_hash: hash, previous_hash: hash },
+    ...{ signed_by_seat_id: seatId, signed_at: new Date(), received_at: new Date(), amendment_reason: 'Sum' },
+    ...{ jws: 'a.b.c', phone_id: phoneId, ...change },
+  };
+  const columns = Object.keys(row);
+  const marks = columns.map((_, index) => `$${index + 1}`);
+  return refused(`INSERT INTO card_revision (${columns}) VALUES (${marks})`, Object.values(row));
 }
 
 beforeAll(async () => {
@@ -39,7 +55,9 @@ beforeAll(async () => {
   entryId = (await office.addEntry(214)).id;
   await office.enter(classId, entryId);
   await office.done('post', `/classes/${classId}/order-of-go/draws`, {});
-  await signCard(service, classId, seatId);
+  await signCard(service, classId, seatId, false);
+  phoneId = (await passFor(service, { role: 'judge', showId: office.showId, seatId })).phoneId;
+  expect(await revision({ revision: 1, previous_hash: null, amendment_reason: null })).toEqual(taken);
   const at = new Date();
   await run(
     `INSERT INTO ruling (id, class_id, kind, class_entry_ids, decision, decided_by, why, ruled_at)
@@ -47,10 +65,15 @@ beforeAll(async () => {
     [id(), classId, at],
   );
   await run(
-    `INSERT INTO posting (id, class_id, version, state, snapshot, rule_hash, body_hash, posted_at)
-     VALUES ($1, $2, 1, 'provisional', '{}', $3, $3, $4)`,
+    `INSERT INTO posting (id, class_id, version, state, snapshot, rule_hash, body_hash, posted_at,
+                          ledger_sequence, ledger_hash, jws)
+     VALUES ($1, $2, 1, 'provisional', '{}', $3, $3, $4, 1, $3, 'a.b.c')`,
     [id(), classId, hash, at],
   );
+  await run(`INSERT INTO signing_key (kid, jwk, source, added_at) VALUES ($1, '{}', 'own', $2)`, [
+    'A'.repeat(43),
+    at,
+  ]);
 });
 afterAll(async () => {
   await owner.end();
@@ -96,30 +119,6 @@ describe('evidence', () => {
 });
 
 describe('constraints', () => {
-  const card = async () => (await run('SELECT id FROM card LIMIT 1')).rows[0].id as string;
-  const revision = async (change: object) => {
-    const row = {
-      ...{
-        id: id(),
-        card_id: await card(),
-        revision: 2,
-        content: {},
-        content_hash: hash,
-        previous_hash: hash,
-      },
-      ...{
-        signed_by_seat_id: seatId,
-        signed_at: new Date(),
-        received_at: new Date(),
-        amendment_reason: 'Sum',
-      },
-      ...change,
-    };
-    const columns = Object.keys(row);
-    const marks = columns.map((_, index) => `$${index + 1}`);
-    return refused(`INSERT INTO card_revision (${columns}) VALUES (${marks})`, Object.values(row));
-  };
-
   it.each([
     ['an amendment without a reason', { amendment_reason: null }, 'card_revision_amendment_says_why'],
     ['an amendment with a blank reason', { amendment_reason: '   ' }, 'card_revision_amendment_says_why'],
@@ -128,6 +127,9 @@ describe('constraints', () => {
       { previous_hash: null },
       'card_revision_names_the_one_before',
     ],
+    ['a card without a signature', { jws: null, phone_id: null }, 'card_revision_signed_or_on_paper'],
+    ['a signature of no phone', { phone_id: null }, 'card_revision_signed_or_on_paper'],
+    ['a signature that is none', { jws: 'a.b' }, 'card_revision_jws_form'],
     ['a fingerprint that is none', { content_hash: 'A'.repeat(64) }, 'card_revision_content_hash_form'],
     [
       'a second revision of one number',
@@ -180,8 +182,9 @@ describe('constraints', () => {
   });
 
   it('refuse a correction without a reason, and two postings of one version', async () => {
-    const insert = `INSERT INTO posting (id, class_id, version, state, snapshot, rule_hash, body_hash, posted_at)
-                    VALUES ($1, $2, $3, $4, '{}', $5, $5, now())`;
+    const insert = `INSERT INTO posting (id, class_id, version, state, snapshot, rule_hash, body_hash, posted_at,
+                                         ledger_sequence, ledger_hash, jws)
+                    VALUES ($1, $2, $3, $4, '{}', $5, $5, now(), 1, $5, 'a.b.c')`;
     expect((await refused(insert, [id(), classId, 2, 'corrected', hash])).what).toBe(
       'posting_correction_says_why',
     );
@@ -207,15 +210,37 @@ describe('constraints', () => {
     ).toBe('taken');
   });
 
-  it('tie a pass of a judge to a seat, and every pass but an office to a show', async () => {
-    const insert = `INSERT INTO access_token (jti, role, show_id, seat_id, issued_at, expires_at)
-                    VALUES ($1, $2, $3, $4, now(), now() + interval '1 hour')`;
-    expect((await refused(insert, [id(), 'judge', office.showId, null])).what).toBe(
-      'access_token_seat_of_a_judge',
-    );
-    expect((await refused(insert, [id(), 'gate', null, null])).what).toBe('access_token_of_a_show');
-    expect((await refused(insert, [id(), 'owner', office.showId, null])).what).toBe(
-      'access_token_role_known',
-    );
+  it('tie an invitation and a phone of a judge to a person, and those of the gate to none', async () => {
+    const [{ person_id: personId }] = (await run('SELECT person_id FROM panel_seat LIMIT 1')).rows;
+    const invite = `INSERT INTO invitation (id, show_id, role, person_id, code_hash, created_by, created_at, ends_at)
+                    VALUES ($1, $2, $3, $4, $5, $1, now(), now() + interval '1 hour')`;
+    const asked = (role: string, person: string | null) =>
+      refused(invite, [id(), office.showId, role, person, hash]);
+    expect((await asked('judge', null)).what).toBe('invitation_of_a_judge');
+    expect((await asked('gate', personId)).what).toBe('invitation_of_a_judge');
+    expect((await asked('owner', personId)).what).toBe('invitation_role_known');
+    const pair = `INSERT INTO phone (id, show_id, role, person_id, public_key, thumbprint, paired_at)
+                  VALUES ($1, $2, $3, $4, $5, $6, now())`;
+    const paired = (role: string, person: string | null, key: object) =>
+      refused(pair, [id(), office.showId, role, person, key, 'B'.repeat(43)]);
+    expect((await paired('scribe', null, {})).what).toBe('phone_of_a_judge');
+    expect((await paired('judge', personId, { d: 'private' })).what).toBe('phone_key_is_public');
+  });
+
+  it('take no ledger line that follows none, or has no seal', async () => {
+    const insert = `INSERT INTO ledger_line (ledger_id, sequence, type, body, actor, at, hash, previous_hash, seal)
+                    VALUES ($1, $2, 'show.changed', '{}', '{}', now(), $3, $4, $5)`;
+    const line = (sequence: number, previous: string | null, seal = 'a..b') =>
+      refused(insert, [office.showId, sequence, hash, previous, seal]);
+    expect((await line(500, null)).what).toBe('ledger_line_follows_another');
+    expect((await line(500, hash, 'a.b.c')).what).toBe('ledger_line_seal_form');
+    expect((await line(1, null)).code).toBe('23505');
+  });
+
+  it('keep an account from a password without a second factor, or in another form than argon2id', async () => {
+    const insert = `INSERT INTO account (id, name, sign_in, duty, password_hash, totp_secret, created_at)
+                    VALUES ($1, 'Show office', 'somebody', 'manager', $2, $3, now())`;
+    expect((await refused(insert, [id(), '$argon2id$x', null])).what).toBe('account_needs_both_factors');
+    expect((await refused(insert, [id(), 'plain', 'x'])).what).toBe('account_password_is_argon2id');
   });
 });
