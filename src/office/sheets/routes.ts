@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { office, openTo } from '../../access/index.ts';
+import { actorOf, mustServeAllShows, office, openTo } from '../../access/index.ts';
 import type { FeatureRoutes } from '../../platform/app-parts.ts';
 import { afterId, pageFrom, pageOf, pageQuery } from '../../platform/http/pages.ts';
 import { refusals } from '../../platform/http/refusals.ts';
@@ -64,10 +64,13 @@ export const scoreSheetRoutes: FeatureRoutes = async (app, { parts }) => {
         ...refusals(...accessRefusals, 'sheet_invalid', 'sheet_version_taken'),
       },
     },
-    handler: (request, reply) =>
-      once({ parts, request, reply }, async (tx) => {
+    handler: async (request, reply) => {
+      // Classes that name no version take the last one: of all shows, so no single show's office may set it.
+      mustServeAllShows(actorOf(request));
+      return once({ parts, request, reply }, async (tx) => {
         const sheet = await addScoreSheet(parts, tx, { sheet: request.body, origin: 'added' });
         return created(sheet, `/v1/score-sheets/${sheet.code}/${sheet.version}`);
-      }),
+      });
+    },
   });
 };
