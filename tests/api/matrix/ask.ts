@@ -84,4 +84,6 @@ function codeIn(payload: string): string | undefined {
 /** Refused for who sends it; a record of another show may be told to be none. */
 export const isRefused = ({ status }: Answered): boolean =>
   status === 401 || status === 403 || status === 404;
-export const isAnswered = ({ status }: Answered): boolean => status !== 401 && status !== 403 && status < 500;
+/** A right id was asked for, so it must be there too. */
+export const isAnswered = ({ status }: Answered): boolean =>
+  ![401, 403, 404].includes(status) && status < 500;

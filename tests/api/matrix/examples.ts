@@ -100,4 +100,43 @@ export const examples: Readonly<Record<string, (ids: Ids) => Example>> = {
     body: { state: 'provisional' },
     headers: { 'if-match': '"x"' },
   }),
+  'POST /v1/shows/:showId/classes/:classId/calls': () => ({}),
+  'POST /v1/shows/:showId/rehearsals': () => ({ body: {} }),
+  'POST /v1/shows/:showId/exhibitors/:exhibitorId/consents': () => ({
+    body: { publicName: 'full', givenBy: 'parent', givenOn: '2026-04-01', how: 'signed-form' },
+  }),
+  'POST /v1/shows/:showId/exhibitors/:exhibitorId/erasures': ({ exhibitorId }) => ({
+    body: { reason: 'asked-by-family', exhibitorId },
+  }),
+  'POST /v1/classes/:classId/paper-cards': ({ seatId }) => ({
+    body: { seatId, reason: 'the phone was wet' },
+  }),
+  'PUT /v1/paper-cards/:paperCardId/entries/mine': ({ classEntryId = '' }) => ({
+    body: { goes: { [classEntryId]: { measure: '18.001' } } },
+    headers: { 'if-none-match': '*' },
+  }),
+  'POST /v1/paper-cards/:paperCardId/withdrawals': () => ({ body: { reason: 'a wrong seat' } }),
+  'PUT /v1/paper-cards/:paperCardId/photo': () => ({
+    body: 'not a picture',
+    headers: { 'content-type': 'image/jpeg' },
+  }),
+  'POST /v1/archives': () => ({ body: { form: 'ringledger show archive 1' } }),
+  'POST /v1/shows/:showId/invitations': () => ({ body: { role: 'gate' } }),
+  'DELETE /v1/shows/:showId/phones/:phoneId': () => ({ query: 'why=lost' }),
+  'POST /v1/accounts': ({ showId }) => ({
+    body: { name: 'Matrix Account', signIn: 'matrix-account', duty: 'secretary', showIds: [showId] },
+  }),
+  'PATCH /v1/accounts/:accountId': () => ({ body: { name: 'Renamed' }, headers: firstVersion }),
+  'POST /v1/accounts/:accountId/resets': () => ({ body: {} }),
+  'POST /v1/accounts/:accountId/closings': () => ({ body: {} }),
+  'POST /v1/accounts/current/passwords': () => ({
+    body: { password: 'a wrong password', newPassword: 'another long password of words' },
+  }),
+  'POST /v1/sessions': () => ({ body: { signIn: 'nobody', password: 'nothing', totpCode: '000000' } }),
+  'POST /v1/account-setups': () => ({ body: { setupCode: 'nothing' } }),
+  'POST /v1/account-setups/completions': () => ({
+    body: { setupCode: 'nothing', password: 'a long password of words', totpCode: '000000' },
+  }),
+  'POST /v1/pairings': () => ({ body: { code: 'AAAA-AAAA' } }),
+  'POST /v1/phone-tokens': () => ({}),
 };

@@ -9,10 +9,9 @@
  * - `show`: the show of the record. Whoever brings a pass of another show is refused, also where no pass is needed.
  * - `service`: an account for all shows.
  * - `seat`: a judge or scribe must hold the seat; an account must reach the show.
- * - `itself`: only what belongs to the sender, e.g. its own session.
  * - `no-pass`: the route looks at no pass at all.
  */
-export type Within = 'anywhere' | 'show' | 'service' | 'seat' | 'itself' | 'no-pass';
+export type Within = 'anywhere' | 'show' | 'service' | 'seat' | 'no-pass';
 
 export type Role = 'manager' | 'secretary' | 'points-secretary' | 'judge' | 'scribe' | 'gate' | 'everyone';
 
@@ -22,6 +21,9 @@ export interface Row {
   /** Who is let in once the card is signed, where that is more. */
   readonly onceSigned?: readonly Role[];
 }
+
+/** There is nothing at these until the card is signed, also for who is let in. */
+export const emptyUntilSigned = ['GET /v1/cards/:cardId/revisions/:revision'];
 
 const office = ['manager', 'secretary'] as const;
 const reading = [...office, 'points-secretary'] as const;
@@ -109,17 +111,60 @@ export const expected: Readonly<Record<string, Row>> = {
   'GET /v1/cards/:cardId/revisions/:revision': row(seat, 'seat', [...seat, ...reading]),
 
   // The preview of a result is the office's; what is posted is everyone's.
-  'GET /v1/classes/:classId/tabulation': row(office, 'show'),
-  'GET /v1/classes/:classId/rulings': row(office, 'show'),
+  'GET /v1/classes/:classId/tabulation': row(reading, 'show'),
+  'GET /v1/classes/:classId/rulings': row(reading, 'show'),
   'POST /v1/classes/:classId/rulings': row(office, 'show'),
-  'GET /v1/classes/:classId/margins': row(office, 'show'),
-  'GET /v1/classes/:classId/agreement': row(office, 'show'),
+  'GET /v1/classes/:classId/margins': row(reading, 'show'),
+  'GET /v1/classes/:classId/agreement': row(reading, 'show'),
   'POST /v1/classes/:classId/postings': row(office, 'show'),
   'GET /v1/classes/:classId/postings': row(everyone, 'anywhere'),
   'GET /v1/classes/:classId/result': row(everyone, 'anywhere'),
   'GET /v1/classes/:classId/result.csv': row(everyone, 'anywhere'),
   'GET /v1/classes/:classId/result/entries/:backNumber': row(everyone, 'anywhere'),
   'GET /v1/postings/:postingId': row(everyone, 'anywhere'),
+
+  // A paper card is entered by the office; its judge may look at the picture of her own.
+  'POST /v1/classes/:classId/paper-cards': row(office, 'show'),
+  'GET /v1/classes/:classId/paper-cards': row(office, 'show'),
+  'GET /v1/paper-cards/:paperCardId': row(office, 'show'),
+  'PUT /v1/paper-cards/:paperCardId/entries/mine': row(office, 'show'),
+  'POST /v1/paper-cards/:paperCardId/withdrawals': row(office, 'show'),
+  'PUT /v1/paper-cards/:paperCardId/photo': row(office, 'show'),
+  'GET /v1/paper-cards/:paperCardId/photo': row([...office, 'judge'], 'seat'),
+
+  // What a family decided, and asks to be forgotten.
+  'POST /v1/shows/:showId/exhibitors/:exhibitorId/consents': row(office, 'show'),
+  'GET /v1/shows/:showId/exhibitors/:exhibitorId/consents': row(office, 'show'),
+  'POST /v1/shows/:showId/exhibitors/:exhibitorId/erasures': row(['manager'], 'show'),
+  'POST /v1/shows/:showId/rehearsals': row(office, 'show'),
+
+  // The record, and the whole show as one document.
+  'GET /v1/shows/:showId/ledger': row(office, 'show'),
+  'GET /v1/shows/:showId/ledger/head': row(everyone, 'show'),
+  'GET /v1/ledger': row(['manager'], 'service'),
+  'GET /v1/shows/:showId/archive': row(office, 'show'),
+  'POST /v1/archives': row(['manager'], 'service'),
+
+  // Phones are invited and taken back by the office.
+  'POST /v1/shows/:showId/invitations': row(office, 'show'),
+  'GET /v1/shows/:showId/invitations': row(office, 'show'),
+  'DELETE /v1/shows/:showId/invitations/:invitationId': row(office, 'show'),
+  'GET /v1/shows/:showId/phones': row(office, 'show'),
+  'DELETE /v1/shows/:showId/phones/:phoneId': row(office, 'show'),
+  'GET /v1/phones/current': row(phones, 'anywhere'),
+
+  // Accounts are looked after by managers, each of her own shows; the ids are of an account of this show.
+  'GET /v1/accounts': row(['manager'], 'anywhere'),
+  'POST /v1/accounts': row(['manager'], 'show'),
+  'GET /v1/accounts/:accountId': row(['manager'], 'show'),
+  'PATCH /v1/accounts/:accountId': row(['manager'], 'show'),
+  'POST /v1/accounts/:accountId/resets': row(['manager'], 'show'),
+  'POST /v1/accounts/:accountId/closings': row(['manager'], 'show'),
+  'GET /v1/accounts/:accountId/sessions': row(['manager'], 'show'),
+  'DELETE /v1/sessions/:sessionId': row(['manager'], 'show'),
+  'GET /v1/sessions/current': row(reading, 'anywhere'),
+  'DELETE /v1/sessions/current': row(reading, 'anywhere'),
+  'POST /v1/accounts/current/passwords': row(reading, 'anywhere'),
 
   // Signing in and pairing begin without a pass.
   'POST /v1/sessions': row(everyone, 'anywhere'),
@@ -128,3 +173,6 @@ export const expected: Readonly<Record<string, Row>> = {
   'POST /v1/pairings': row(everyone, 'anywhere'),
   'POST /v1/phone-tokens': row(everyone, 'anywhere'),
 };
+
+/** Pages and their files are there once they are built, and look at no pass. */
+export const isBuiltPage = (name: string): boolean => /^GET \/(assets\/.+|pair)$/.test(name);

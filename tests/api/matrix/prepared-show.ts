@@ -8,6 +8,7 @@ import type { FastifyInstance } from 'fastify';
 import type { CardContent } from '../../../src/engine/sheets/card-types.ts';
 import { fingerprint } from '../../../src/platform/canonical-json.ts';
 import type { Prisma } from '../../../src/platform/generated/prisma/client.ts';
+import { picture } from '../../support/pictures.ts';
 import type { TestApp } from '../../support/test-app.ts';
 import { type OfficePass, type Pass, type PhonePass, passFor } from '../../support/test-passes.ts';
 import { signedBody, statementOf } from '../../support/test-phone.ts';
@@ -82,9 +83,13 @@ export async function prepareShow(service: TestApp): Promise<PreparedShow> {
   await signAs(service, passes.judge, { ground, state: 'posted', seat: 0, marks: ['17.001', 'a fine run'] });
   await signAs(service, passes.otherJudge, { ground, state: 'posted', seat: 1, marks: ['17.002', 'smooth'] });
   const postingId = await post(service, passes.manager, ground);
+  const paperCardId = await takeUpPaper(service, passes.manager, ground);
   const ids = Object.fromEntries(
     await Promise.all(
-      states.map(async (state) => [state, await idsOf(service, { ground, state, postingId, passes })]),
+      states.map(async (state) => [
+        state,
+        await idsOf(service, { ground, state, postingId, paperCardId, passes }),
+      ]),
     ),
   ) as Record<State, Ids>;
   return { ids, marks, passes };
@@ -93,7 +98,8 @@ export async function prepareShow(service: TestApp): Promise<PreparedShow> {
 interface Ground {
   readonly showId: string;
   readonly shared: Ids;
-  readonly classes: Readonly<Record<State, ClassOfGround>>;
+  /** `paper`: where a paper card stands in for the first seat's phone. */
+  readonly classes: Readonly<Record<State | 'paper', ClassOfGround>>;
 }
 
 interface ClassOfGround {
@@ -144,10 +150,8 @@ async function addGround({ parts }: TestApp): Promise<Ground> {
     entryId,
     patternId,
   };
-  const classes = {} as Record<State, ClassOfGround>;
-  for (const [at, state] of states.entries()) {
-    classes[state] = await addClass(parts, { shared, number: at + 1, createdAt });
-  }
+  const add = (number: number) => addClass(parts, { shared, number, createdAt });
+  const classes = { unsigned: await add(1), signed: await add(2), posted: await add(3), paper: await add(4) };
   return { showId, shared, classes };
 }
 
@@ -251,14 +255,29 @@ async function post({ app }: TestApp, pass: Pass, { classes }: Ground): Promise<
   return posted.body.id;
 }
 
+/** With its picture. */
+async function takeUpPaper({ app }: TestApp, pass: Pass, { classes }: Ground): Promise<string> {
+  const { classId, seatIds } = classes.paper;
+  const taken = await done(app, {
+    ...{ pass, method: 'POST', address: `/v1/classes/${classId}/paper-cards` },
+    body: { seatId: seatIds[0], reason: 'the phone was wet' },
+  });
+  const address = `/v1/paper-cards/${taken.body.id}/photo`;
+  const headers = { 'content-type': 'image/jpeg' };
+  const body = await picture().jpeg().toBuffer();
+  await done(app, { pass, method: 'PUT', address, headers, body });
+  return taken.body.id;
+}
+
 interface Collected {
   readonly ground: Ground;
   readonly state: State;
   readonly postingId: string;
+  readonly paperCardId: string;
   readonly passes: ShowPasses;
 }
 
-async function idsOf({ parts, app }: TestApp, { ground, state, postingId, passes }: Collected): Promise<Ids> {
+async function idsOf({ parts, app }: TestApp, { ground, state, passes, ...made }: Collected): Promise<Ids> {
   const { classId, seatIds, classEntryId } = ground.classes[state];
   const card = await parts.db.prisma.card.findFirstOrThrow({ where: { seatId: seatIds[0] ?? '' } });
   const invited = await done(app, {
@@ -267,7 +286,7 @@ async function idsOf({ parts, app }: TestApp, { ground, state, postingId, passes
   });
   return {
     ...ground.shared,
-    ...{ classId, seatId: seatIds[0] ?? '', classEntryId, cardId: card.id, postingId },
+    ...{ classId, seatId: seatIds[0] ?? '', classEntryId, cardId: card.id, ...made },
     otherClassId: ground.classes[state === 'signed' ? 'unsigned' : 'signed'].classId,
     ...{ backNumber: '101', revision: '1', code: 'timed-barrels', version: '1' },
     invitationId: invited.body.id,

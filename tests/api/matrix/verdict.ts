@@ -32,8 +32,6 @@ export function isLetIn({ open, within, onceSigned }: Row, kind: Kind, { signed 
       return kind.shows !== 'other';
     case 'seat':
       return kind.shows !== 'other' && (isOfSeat(kind) ? kind.holdsSeat : true);
-    case 'itself':
-      return true;
   }
 }
 
