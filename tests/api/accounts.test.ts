@@ -419,4 +419,20 @@ describe('the first account', () => {
       await alone.close();
     }
   });
+
+  it('is set up anew at the server where TOKEN_SECRET was changed, since then nobody can sign in', async () => {
+    const alone = await buildTestApp();
+    try {
+      const manager = await firstManager(alone);
+      const { parts } = alone;
+      const changed = { ...parts, tokenKey: new TextEncoder().encode('another secret that is long enough') };
+      const { account, setupCode } = await makeFirstAccount(changed, { name: 'Ada Brandt', signIn: 'ada' });
+      expect(account).toMatchObject({ id: manager.accountId, state: 'invited' });
+      expect(setupCode).toMatch(/^.{29}$/);
+      const old = await call(alone, 'get', '/sessions/current', { token: manager.token });
+      expect(refusal(old)).toEqual({ status: 401, code: 'token_revoked' });
+    } finally {
+      await alone.close();
+    }
+  });
 });

@@ -40,7 +40,8 @@ interface Reach {
 /** Nobody gives more than she has: a manager of some shows looks after the accounts of those shows alone. */
 export function isWithinReach(actor: Office, { wholeService, showIds }: Reach): boolean {
   const { shows } = actor;
-  return shows === 'all' || (!wholeService && showIds.every((showId) => shows.has(showId)));
+  if (shows === 'all') return true;
+  return !wholeService && showIds.length > 0 && showIds.every((showId) => shows.has(showId));
 }
 
 const queue: Statement = {
@@ -67,25 +68,21 @@ export async function accountWithinReach(
   return row;
 }
 
-/** Can sign in, and may look after every account. */
-const managerOfAll = {
+/** Has both factors, and may look after every account. */
+export const managerOfAll = {
   duty: 'manager',
   wholeService: true,
   closedAt: null,
   passwordHash: { not: null },
 } as const;
 
-/** How many could, beside this one. */
-export const otherManagers = (tx: Transaction, accountId: string | null): Promise<number> =>
-  tx.prisma.account.count({
-    where: { ...managerOfAll, ...(accountId === null ? {} : { id: { not: accountId } }) },
-  });
-
 /** Before one is closed, reset, or made less. Throws last_manager. */
 export async function mustLeaveAManager(tx: Transaction, row: Account): Promise<void> {
   const { id, duty, wholeService, closedAt, passwordHash } = row;
   const isOne = duty === 'manager' && wholeService && closedAt === null && passwordHash !== null;
-  if (isOne && (await otherManagers(tx, id)) === 0) throw problem('last_manager');
+  if (!isOne) return;
+  const others = await tx.prisma.account.count({ where: { ...managerOfAll, id: { not: id } } });
+  if (others === 0) throw problem('last_manager');
 }
 
 /** Throws unknown_reference and names each show that is not there. */

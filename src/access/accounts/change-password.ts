@@ -6,7 +6,14 @@ import { problem } from '../../platform/problems/index.ts';
 import type { Office } from './account-record.ts';
 import { beginSession } from './begin-session.ts';
 import { endSessionsOf } from './end-sessions.ts';
-import { accountById, keepFactors, lockAccount, mustNotBeSlowed, tellFailure } from './guarded-account.ts';
+import {
+  accountById,
+  type GuardedAccount,
+  keepFactors,
+  lockAccount,
+  mustNotBeSlowed,
+  tellFailure,
+} from './guarded-account.ts';
 import { hashPassword, isPassword } from './password-hash.ts';
 import type { BegunSession, PasswordChange } from './session-schemas.ts';
 import { mustBeUncommon } from './set-up-account.ts';
@@ -24,37 +31,41 @@ export async function changePassword(parts: AppParts, asked: Asked): Promise<Beg
   const account = await accountById(parts.db.sql, actor.accountId);
   if (account === undefined) throw new Error('a session without an account');
   mustNotBeSlowed(account, parts.clock.now());
-  const { passwordHash } = account;
+  const { id: accountId, passwordHash } = account;
   const isRight = await isPassword(currentPassword, passwordHash);
-  if (isRight) {
-    await mustBeUncommon(newPassword, { field: '/newPassword', known: [account.name, account.signIn] });
-  }
-  const newHash = await hashPassword(newPassword);
-  const change = { accountId: account.id, checked: isRight ? passwordHash : undefined, newHash };
+  const newHash = isRight ? await hashOfUncommon(newPassword, account) : undefined;
+  const change = { accountId, passwordHash, newHash };
   const begun = await inSqlTransaction(parts.db, (tx) => decide(parts, tx, change));
   if (begun !== undefined) return begun;
   const message = 'it is not the password of this account';
   throw problem('password_wrong', { errors: [{ field: '/currentPassword', message }] });
 }
 
+/** Throws password_too_common. */
+async function hashOfUncommon(newPassword: string, { name, signIn }: GuardedAccount): Promise<string> {
+  await mustBeUncommon(newPassword, { field: '/newPassword', known: [name, signIn] });
+  return hashPassword(newPassword);
+}
+
 interface CheckedChange {
   readonly accountId: string;
-  /** The hash that the present password fitted; `undefined`: it did not. */
-  readonly checked: string | null | undefined;
-  readonly newHash: string;
+  /** What the present password was checked against. */
+  readonly passwordHash: string | null;
+  /** `undefined`: it was not the present password. */
+  readonly newHash: string | undefined;
 }
 
 /** The new session, or `undefined`: the failure is counted and told, and must be committed. */
 async function decide(
   parts: AppParts,
   tx: SqlTransaction,
-  { accountId, checked, newHash }: CheckedChange,
+  { accountId, passwordHash, newHash }: CheckedChange,
 ): Promise<BegunSession | undefined> {
   const at = parts.clock.now();
   const account = await lockAccount(tx, accountId);
   if (account === undefined) throw new Error('an account was removed');
   mustNotBeSlowed(account, at);
-  if (checked === undefined || account.passwordHash !== checked) {
+  if (newHash === undefined || account.passwordHash !== passwordHash) {
     await tellFailure(parts, tx, { account, at });
     return undefined;
   }

@@ -1,11 +1,11 @@
-import { ofTheService } from '../../evidence/index.ts';
-import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
-import { inTransaction } from '../../platform/database.ts';
+import { inTransaction, type Transaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
-import { otherManagers, queueForAccounts, withShows } from './account-record.ts';
+import { managerOfAll, queueForAccounts } from './account-record.ts';
 import type { Invited } from './account-schemas.ts';
-import { addAccount, invited, newSetupCode } from './add-account.ts';
+import { addAccount } from './add-account.ts';
+import { unseal } from './sealed-secret.ts';
+import { setUpAnew } from './void-account.ts';
 
 interface FirstAccount {
   readonly name: string;
@@ -24,18 +24,23 @@ export function makeFirstAccount(
 ): Promise<Invited> {
   return inTransaction(parts.db, async (tx) => {
     await queueForAccounts(tx);
-    if ((await otherManagers(tx, null)) > 0) throw problem('manager_exists');
+    if (await someoneCanSignIn(parts, tx)) throw problem('manager_exists');
     const at = parts.clock.now();
     const before = await tx.prisma.account.findUnique({ where: { signIn } });
-    const isWaiting = before?.duty === 'manager' && before.wholeService && before.closedAt === null;
-    if (before === null || !isWaiting) {
-      return addAccount(parts, tx, { name, signIn, duty: 'manager', wholeService: true, showIds: [], demo });
-    }
-    const code = newSetupCode(at);
-    const data = { ...code.stored, totpSecret: null, totpLastStep: null, version: { increment: 1 } };
-    const row = await tx.prisma.account.update({ where: { id: before.id }, data, include: withShows });
-    const body = { accountId: row.id };
-    await appendLine(parts, tx, { showId: ofTheService, type: 'account.reset', body, at });
-    return invited(row, code, at);
+    const isOne = before?.duty === 'manager' && before.wholeService && before.closedAt === null;
+    if (before !== null && isOne) return setUpAnew(parts, tx, { accountId: before.id, at });
+    return addAccount(parts, tx, { name, signIn, duty: 'manager', wholeService: true, showIds: [], demo });
   });
+}
+
+/** A second factor that was sealed under another TOKEN_SECRET opens no more: its owner is locked out like everybody else. */
+async function someoneCanSignIn({ tokenKey }: AppParts, tx: Transaction): Promise<boolean> {
+  const managers = await tx.prisma.account.findMany({
+    where: managerOfAll,
+    select: { id: true, totpSecret: true },
+  });
+  return managers.some(
+    ({ id: accountId, totpSecret }) =>
+      totpSecret !== null && unseal(totpSecret, { tokenKey, accountId }) !== undefined,
+  );
 }

@@ -24,7 +24,7 @@ export async function listAccounts(
 /** `isWithinReach`, as the database asks it. */
 function withinReach({ shows }: Office) {
   if (shows === 'all') return {};
-  return { wholeService: false, shows: { every: { showId: { in: [...shows] } } } };
+  return { wholeService: false, shows: { some: {}, every: { showId: { in: [...shows] } } } };
 }
 
 /** Throws not_found. */

@@ -2,7 +2,7 @@
 import { ofTheService } from '../../evidence/index.ts';
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
-import { inTransaction } from '../../platform/database.ts';
+import { inTransaction, type Transaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
 import {
   accountOf,
@@ -20,8 +20,10 @@ interface Asked {
   readonly accountId: string;
 }
 
-const noFactors = { passwordHash: null, totpSecret: null, totpLastStep: null } as const;
-const noGuesses = { failedSignIns: 0, slowedUntil: null } as const;
+const nothingOfIt = {
+  ...{ passwordHash: null, totpSecret: null, totpLastStep: null },
+  ...{ failedSignIns: 0, slowedUntil: null },
+} as const;
 
 /**
  * Password, second factor and sessions are void, and a new set-up code is out. The old code, if there was one, is void
@@ -35,16 +37,25 @@ export function resetAccount(parts: AppParts, asked: Asked): Promise<Invited> {
     const before = await accountWithinReach(tx, asked);
     if (before.closedAt !== null) throw problem('account_closed');
     await mustLeaveAManager(tx, before);
-    const code = newSetupCode(at);
-    const row = await tx.prisma.account.update({
-      where: { id: accountId },
-      data: { ...noFactors, ...noGuesses, ...code.stored, version: { increment: 1 } },
-      include: withShows,
-    });
-    await endSessionsOf(parts, tx, { accountId, why: 'reset', at });
-    await appendLine(parts, tx, { showId: ofTheService, type: 'account.reset', body: { accountId }, at });
-    return invited(row, code, at);
+    return setUpAnew(parts, tx, { accountId, at });
   });
+}
+
+/** Without a question who asks: for the two who may, a manager and the command at the server. */
+export async function setUpAnew(
+  parts: AppParts,
+  tx: Transaction,
+  { accountId, at }: { readonly accountId: string; readonly at: Date },
+): Promise<Invited> {
+  const code = newSetupCode(at);
+  const row = await tx.prisma.account.update({
+    where: { id: accountId },
+    data: { ...nothingOfIt, ...code.stored, version: { increment: 1 } },
+    include: withShows,
+  });
+  await endSessionsOf(parts, tx, { accountId, why: 'reset', at });
+  await appendLine(parts, tx, { showId: ofTheService, type: 'account.reset', body: { accountId }, at });
+  return invited(row, code, at);
 }
 
 /** For good; doing it twice changes nothing. Throws not_found, last_manager. */
@@ -58,7 +69,7 @@ export function closeAccount(parts: AppParts, asked: Asked): Promise<AccountBody
     const noCode = { setupHash: null, setupEndsAt: null };
     const row = await tx.prisma.account.update({
       where: { id: accountId },
-      data: { ...noFactors, ...noGuesses, ...noCode, closedAt: at, version: { increment: 1 } },
+      data: { ...nothingOfIt, ...noCode, closedAt: at, version: { increment: 1 } },
       include: withShows,
     });
     await endSessionsOf(parts, tx, { accountId, why: 'closed', at });
