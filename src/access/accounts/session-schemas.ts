@@ -38,7 +38,7 @@ export const typedSignIn = z.strictObject({
     .toLowerCase()
     .min(1, 'it must not be blank')
     .max(200, 'it must be shorter')
-    .regex(/^\P{C}*$/u, 'it must not contain control characters'),
+    .refine((text) => !/\p{C}/u.test(text), 'it must not contain control characters'),
   password: typedPassword,
   totpCode,
 });
