@@ -37,7 +37,7 @@ const postShow = async (change: object) =>
 describe('setting up a show', () => {
   it('answers it with its version, and anyone may read it', async () => {
     const { body, headers } = await send(service, 'get', `/v1/shows/${office.showId}`);
-    expect(body).toMatchObject({ ...newShow, minorPublicName: 'first-name-and-initial', version: 1 });
+    expect(body).toMatchObject({ ...newShow, minorPublicName: 'back-number', version: 1 });
     expect(headers.etag).toBe('"1"');
   });
 
