@@ -39,14 +39,20 @@ type Body = 'right' | 'broken';
 interface Ask {
   readonly route: FoundRoute;
   readonly sender: Sender;
+  /** Those in the address. */
   readonly ids: Ids;
+  /** Those in the body and the query, where they are others. */
+  readonly bodyIds?: Ids;
   readonly body?: Body;
 }
 
 const writes = (method: string): boolean => !['GET', 'HEAD'].includes(method);
 
-export async function ask(app: App, { route, sender, ids, body = 'right' }: Ask): Promise<Answered> {
-  const example: Example = examples[nameOf(route)]?.(ids) ?? {};
+export async function ask(
+  app: App,
+  { route, sender, ids, bodyIds = ids, body = 'right' }: Ask,
+): Promise<Answered> {
+  const example: Example = examples[nameOf(route)]?.(bodyIds) ?? {};
   const address = addressOf(route, ids);
   const payload = payloadOf(route.method, body, example);
   const answer = await app.inject({

@@ -120,6 +120,7 @@ export const examples: Readonly<Record<string, (ids: Ids) => Example>> = {
     body: 'not a picture',
     headers: { 'content-type': 'image/jpeg' },
   }),
+  'GET /v1/shows/:showId/archive': () => ({ query: 'names=full' }),
   'POST /v1/archives': () => ({ body: { form: 'ringledger show archive 1' } }),
   'POST /v1/shows/:showId/invitations': () => ({ body: { role: 'gate' } }),
   'DELETE /v1/shows/:showId/phones/:phoneId': () => ({ query: 'why=lost' }),

@@ -1,5 +1,8 @@
+import type { AddressInfo } from 'node:net';
+import type { EventSourceMessage } from 'eventsource-parser';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { App } from '../../../src/platform/app-parts.ts';
+import { type EventStream, openEventStream } from '../../support/event-stream.ts';
 import { buildTestApp, type TestApp } from '../../support/test-app.ts';
 import { type Answered, ask, isAnswered, isRefused, nameOf, type Sender } from './ask.ts';
 import { examples } from './examples.ts';
@@ -106,7 +109,102 @@ describe('who is let in where', () => {
     },
     aWalkMilliseconds,
   );
+
+  // OWASP API Security Top 10, API1:2023: an id that is given is not an id that one may use.
+  test(
+    'an id of another show is no record of this one, whoever asks for it',
+    async () => {
+      const before = await changes(service);
+      const mixed = routes.filter(({ url }) => /:showId\/.*:\w+Id/.test(url));
+      const strong = senders.filter(
+        ({ kind }) => !kind.ended && (kind.shows === 'all' || kind.shows === 'this'),
+      );
+      const found: Answered[] = [];
+      for (const route of mixed) {
+        const ids = { ...there.ids.posted, showId: here.ids.posted.showId ?? '' };
+        for (const sender of strong) found.push(await ask(app, { route, sender, ids }));
+      }
+      answers.push(...found);
+      expect(found.length).toBeGreaterThan(200);
+      expect(found.filter((one) => !isRefused(one)).map(said)).toEqual([]);
+      expect(await changes(service)).toEqual(before);
+    },
+    aWalkMilliseconds,
+  );
+
+  test(
+    'a record of another show is not taken into this one by its id in a body',
+    async () => {
+      const before = await changes(service);
+      const foreign = new Set(Object.values(there.ids.posted).filter((id) => /^[0-9a-f-]{36}$/.test(id)));
+      const namesForeign = (route: FoundRoute) =>
+        [...foreign].some((id) =>
+          JSON.stringify(examples[nameOf(route)]?.(there.ids.posted) ?? {}).includes(id),
+        );
+      const strongest = senders.filter(({ kind }) => !kind.ended && (kind.shows === 'all' || kind.holdsSeat));
+      const found: Answered[] = [];
+      for (const route of routes.filter((one) => !accountsSayTheirShows(one) && namesForeign(one))) {
+        for (const sender of strongest) {
+          const asked = { route, sender, ids: here.ids.unsigned, bodyIds: there.ids.posted };
+          found.push(await ask(app, asked));
+        }
+      }
+      answers.push(...found);
+      expect(found.length).toBeGreaterThan(30);
+      expect(found.filter(({ status }) => status < 400 || status >= 500).map(said)).toEqual([]);
+      expect(await changes(service)).toEqual(before);
+    },
+    aWalkMilliseconds,
+  );
+  /** The one body that names a show by right: a manager of all shows says where an account may work. */
+  const accountsSayTheirShows = (route: FoundRoute) => nameOf(route) === 'POST /v1/accounts';
+
+  const holds = (marks: readonly string[]) =>
+    answers.filter(({ text }) => marks.some((mark) => text.includes(mark)));
+  const isOfSeat = ({ sender: { kind } }: Answered) => kind.holdsSeat && !kind.ended;
+  const isOfOffice = ({ sender: { kind } }: Answered) =>
+    !kind.ended && ['all', 'this'].includes(kind.shows) && /manager|secretary/.test(kind.role);
+
+  test('marks that are not signed yet are told to the judge of the seat and her scribe alone', () => {
+    const told = holds(here.marks.unsigned);
+    expect(told.filter(isOfSeat).length).toBeGreaterThan(0);
+    expect(told.filter((one) => !isOfSeat(one)).map(said)).toEqual([]);
+  });
+
+  test('signed marks are told to the office too, and to nobody else before the result is posted', () => {
+    const told = holds(here.marks.signed);
+    expect(told.filter(isOfOffice).length).toBeGreaterThan(0);
+    expect(told.filter((one) => !isOfSeat(one) && !isOfOffice(one)).map(said)).toEqual([]);
+  });
+
+  test('what happens at the show is told as it happens without a mark, to whoever listens', async () => {
+    await app.listen({ port: 0, host: '127.0.0.1' });
+    const { port } = app.server.address() as AddressInfo;
+    const path = `/v1/shows/${here.ids.unsigned.showId}/events`;
+    const address = `http://127.0.0.1:${port}${path}`;
+    for (const { name, kind, headers } of senders) {
+      const stream = await openEventStream(`${address}?after=0`, await headers('GET', address));
+      const letIn = isLetIn(expected[`GET /v1/shows/:showId/events`] ?? nobodyAtAll, kind, { signed: true });
+      expect(stream.status === 200, name).toBe(letIn);
+      const told = letIn ? await linesUntil(stream, 'result.posted') : [];
+      stream.close();
+      const text = JSON.stringify(told);
+      for (const mark of [...here.marks.unsigned, ...here.marks.signed])
+        expect(text, name).not.toContain(mark);
+      const hears = told.map(({ event }) => event);
+      if (letIn) expect(hears.includes('card.opened'), name).toBe(/manager|secretary/.test(kind.role));
+    }
+  });
 });
+
+const nobodyAtAll: Row = { open: [], within: 'show' };
+
+async function linesUntil(stream: EventStream, last: string): Promise<EventSourceMessage[]> {
+  const told: EventSourceMessage[] = [];
+  do told.push(await stream.next());
+  while (told.at(-1)?.event !== last);
+  return told;
+}
 
 /** How much there is of everything that a request could change; refusals are lines of a ledger and are left out. */
 async function changes({ parts }: TestApp): Promise<Record<string, number>> {

@@ -43,9 +43,9 @@ const rule = {
   rulingHolds: null,
 };
 
-/** What a pass sends, given to a request that does not go through a socket. */
+/** What a pass sends. An address without a host is that of a request which goes through no socket. */
 export const headersOf = (pass: Pass, method: string, address: string) =>
-  pass.headers(method, `http://localhost:80${address}`);
+  pass.headers(method, address.startsWith('/') ? `http://localhost:80${address}` : address);
 
 interface Call {
   readonly pass: Pass;

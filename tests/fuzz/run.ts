@@ -1,0 +1,142 @@
+/** Sends planned requests, some at a time, looks at every answer, and learns ids from those that were taken. */
+import type { InjectOptions, Response } from 'light-my-request';
+import type { Sender } from '../api/matrix/ask.ts';
+import { type PreparedShow, prepareShow } from '../api/matrix/prepared-show.ts';
+import { sendersAt } from '../api/matrix/senders.ts';
+import { picture } from '../support/pictures.ts';
+import type { TestApp } from '../support/test-app.ts';
+import type { PhonePass } from '../support/test-passes.ts';
+import { faultsOfAnswer, jsonOf } from './check-answer.ts';
+import { type WrittenRequest, written } from './fill-in.ts';
+import { KnownRecords } from './known-records.ts';
+import type { PlannedRequest } from './requests.ts';
+import { signedPayload } from './signatures.ts';
+
+/** Several at once, so that requests meet in the database as they do on a show day. */
+const atOnce = 8;
+
+export class FuzzRun {
+  readonly faults: string[] = [];
+  sent = 0;
+  readonly #service: TestApp;
+  readonly #statuses = new Map<number, number>();
+  readonly #reached = new Map<string, number>();
+  #known = new KnownRecords({});
+  #senders: readonly Sender[] = [];
+  #judges: ReadonlyMap<string, PhonePass> = new Map();
+  #photo = Buffer.alloc(0);
+
+  constructor(service: TestApp) {
+    this.#service = service;
+  }
+
+  /** Most requests are sent by whoever gets far: a manager, the judge of the seat. */
+  async newShow(): Promise<void> {
+    const [here, there] = [await prepareShow(this.#service), await prepareShow(this.#service)];
+    const senders = await sendersAt(this.#service, { here, there });
+    const named = (name: string) => senders.filter((one) => one.name === name);
+    const far = ['the manager of the whole service', 'the manager of the show', 'the judge of the seat'];
+    this.#senders = [...senders, ...Array.from({ length: 7 }, () => far.flatMap(named)).flat()];
+    this.#judges = new Map([
+      ['the judge of the seat', here.passes.judge],
+      ['the judge of another seat of the class', here.passes.otherJudge],
+    ]);
+    this.#known = new KnownRecords(idsOf(here, there));
+    this.#photo = await picture().jpeg().toBuffer();
+  }
+
+  async send(planned: readonly PlannedRequest[]): Promise<void> {
+    const waiting = [...planned];
+    const worker = async () => {
+      for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) await this.#one(next);
+    };
+    await Promise.all(Array.from({ length: atOnce }, worker));
+  }
+
+  /** "200: 4211, 400: 9120 ..." */
+  summary(): string {
+    const counted = [...this.#statuses].sort(([a], [b]) => a - b);
+    return counted.map(([status, count]) => `${status}: ${count}`).join(', ');
+  }
+
+  /** How often the least reached operation was asked; 0 where one was not. */
+  leastReached(operations: number): number {
+    return this.#reached.size < operations ? 0 : Math.min(...this.#reached.values());
+  }
+
+  async #one(planned: PlannedRequest): Promise<void> {
+    const sender = this.#senders[Math.floor(planned.sender * this.#senders.length)];
+    if (sender === undefined) throw new Error('the run has no senders');
+    const request = written(planned, this.#known);
+    const { method, address } = request;
+    const payload = await this.#payload(planned, request, sender);
+    const headers = { ...(await sender.headers(method, address.split('?')[0] ?? '')), ...request.headers };
+    const asked = {
+      method: method as 'GET',
+      url: address,
+      headers,
+      ...(payload === undefined ? {} : { payload }),
+    };
+    const answer = await this.#inject(planned.operation.path, asked);
+    this.#note(planned.operation.name, answer.statusCode);
+    const faults = faultsOfAnswer(answer);
+    if (faults.length > 0) this.faults.push(told({ sender, request, payload, answer, faults }));
+    if (answer.statusCode < 300) this.#known.learn(address, etagOf(answer), jsonOf(answer.payload));
+  }
+
+  async #payload(
+    { operation, sender: at }: PlannedRequest,
+    { address, payload, headers }: WrittenRequest,
+    sender: Sender,
+  ): Promise<string | Buffer | undefined> {
+    const signs = /\/(signatures|amendments)$/.test(operation.path);
+    const judge = this.#judges.get(sender.name);
+    if (signs && judge !== undefined && payload !== undefined && !address.includes('%')) {
+      return (await signedPayload(this.#service.app, { pass: judge, address, at: (at * 97) % 1 })) ?? payload;
+    }
+    const isPicture = String(headers['content-type']).startsWith('image/');
+    return isPicture && operation.otherBodies.length > 0 && at > 0.3 ? this.#photo : payload;
+  }
+
+  /** A stream of events never ends: its head is looked at, then the reader goes away. */
+  async #inject(path: string, asked: InjectOptions): Promise<Response> {
+    if (!path.endsWith('/events')) return this.#service.app.inject(asked);
+    const answer = await this.#service.app.inject({ ...asked, payloadAsStream: true });
+    if (answer.statusCode >= 300) return this.#service.app.inject(asked);
+    answer.stream().destroy();
+    answer.raw.res.destroy();
+    return { ...answer, statusCode: answer.statusCode, headers: answer.headers, payload: '' } as Response;
+  }
+
+  #note(name: string, status: number): void {
+    this.sent += 1;
+    this.#statuses.set(status, (this.#statuses.get(status) ?? 0) + 1);
+    this.#reached.set(name, (this.#reached.get(name) ?? 0) + 1);
+  }
+}
+
+const etagOf = ({ headers }: Response): string | undefined =>
+  headers.etag === undefined ? undefined : String(headers.etag);
+
+/** All kinds of ids, those of the show far more often than those of the other one. */
+function idsOf(here: PreparedShow, there: PreparedShow): Record<string, string[]> {
+  const all = [here, here, here, here, there].flatMap(({ ids }) => Object.values(ids));
+  const names = Object.keys(here.ids.posted);
+  return Object.fromEntries(names.map((name) => [name, all.map((ids) => ids[name] ?? '')]));
+}
+
+interface Told {
+  readonly sender: Sender;
+  readonly request: WrittenRequest;
+  readonly payload: string | Buffer | undefined;
+  readonly answer: Response;
+  readonly faults: readonly string[];
+}
+
+/** So that it can be sent again by hand. */
+function told({ sender, request, payload, answer, faults }: Told): string {
+  const { method, address, headers } = request;
+  const body = typeof payload === 'string' ? payload.slice(0, 1_500) : `${payload?.length ?? 0} bytes`;
+  const asked = `${method} ${address.slice(0, 500)} ${JSON.stringify(headers)} by ${sender.name}\n${body}`;
+  return `${faults.join('; ')}\n${asked}\n-> ${answer.statusCode} ${answer.payload.slice(0, 500)}`;
+}
