@@ -44,7 +44,9 @@ function acceptedFaults(reading: Reading, { paper, revision, at }: Accepted): Fa
 
 function cardDifference({ cards }: Reading, { paper, revision }: Accepted): string | undefined {
   const card = cards.get(revision.cardId);
-  const { classId, seatId, previousHash, reason, status } = paper;
+  const { classId, seatId, previousHash, status } = paper;
+  // Why a first card came on paper is told with the paper alone: only an amendment keeps its reason.
+  const reason = previousHash === null ? null : paper.reason;
   return difference(
     { classId, seatId, revision: paper.revision, previousHash, reason, status },
     {
