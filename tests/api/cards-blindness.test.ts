@@ -3,7 +3,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { type CardSetting, goOf, setUpClass } from '../support/card-setting.ts';
 import { signedBy } from '../support/signing.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
-import { type Pass, type PhonePass, passFor } from '../support/test-passes.ts';
+import { noPass, type Pass, type PhonePass, passFor } from '../support/test-passes.ts';
 
 const signedAt = '2026-05-02T15:04:05.678Z';
 
@@ -107,8 +107,8 @@ describe('who sees and writes which card', () => {
 
   test('gate and public read and write no card; without a pass nothing is told', async () => {
     expect(codes(await everything(await setting.pass('gate')))).toEqual(Array(9).fill('not_allowed'));
-    expect(codes(await everything(await setting.pass('public')))).toEqual(Array(9).fill('not_allowed'));
-    expect((await progress(await setting.pass('public')).expect(403)).body.code).toBe('not_allowed');
+    expect(codes(await everything(noPass))).toEqual(Array(9).fill('token_missing'));
+    expect((await progress(noPass).expect(401)).body.code).toBe('token_missing');
     expect((await http().get(`/v1/cards/${cards[1]}`).expect(401)).body.code).toBe('token_missing');
   });
 
@@ -131,12 +131,14 @@ describe('who sees and writes which card', () => {
     expect(refused.body.code).toBe('not_found');
   });
 
-  test('what everyone hears of a signature holds ids only: no mark, no fingerprint', async () => {
-    await sign(await setting.judge(1), 1).expect(201);
+  test('what everyone hears of a signature holds no mark, and no fingerprint from which marks could be guessed', async () => {
+    const signed = await sign(await setting.judge(1), 1).expect(201);
     const line = await service.parts.db.prisma.ledgerLine.findFirstOrThrow({
       where: { ledgerId: setting.showId, type: 'card.signed' },
     });
-    expect(Object.keys(line.body as object).sort()).toEqual(['cardId', 'classId', 'revisionId', 'seatId']);
+    const known = ['cardId', 'classId', 'jwsHash', 'phoneId', 'revision', 'revisionId', 'seatId'];
+    expect(Object.keys(line.body as object).sort()).toEqual(known);
+    expect(JSON.stringify(line.body)).not.toContain(signed.body.contentHash);
   });
 
   test('a scribe writes and reads the card of her judge', async () => {

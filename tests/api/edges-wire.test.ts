@@ -11,7 +11,6 @@ describe('requests that no honest program sends', () => {
   let port: number;
   beforeAll(async () => {
     service = await buildTestApp({ environment: { REQUEST_SECONDS: '1' } });
-    await service.app.listen({ port: 0, host: '127.0.0.1' });
     port = (service.app.server.address() as AddressInfo).port;
   });
   afterAll(() => service.close());

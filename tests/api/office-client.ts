@@ -115,11 +115,12 @@ export const bundle = ({ parts }: TestApp, ...names: readonly string[]) =>
 
 /** Opens a card of a seat and signs it, straight in the database: the office only asks whether there is one. */
 export async function signCard(
-  { parts }: TestApp,
+  service: TestApp,
   classId: string,
   seatId: string,
   sign = true,
 ): Promise<void> {
+  const { parts } = service;
   const { prisma } = parts.db;
   const { sheetId } = await prisma.showClass.findUniqueOrThrow({ where: { id: classId } });
   const createdAt = parts.clock.now();
@@ -127,10 +128,20 @@ export async function signCard(
     data: { id: parts.ids.next(), classId, seatId, sheetId, createdAt },
   });
   if (!sign) return;
-  await prisma.cardRevision.create({
-    data: {
-      ...{ id: parts.ids.next(), cardId: card.id, revision: 1, content: {}, contentHash: '0'.repeat(64) },
-      ...{ signedBySeatId: seatId, signedAt: createdAt, receivedAt: createdAt },
-    },
-  });
+  await prisma.cardRevision.create({ data: await signedRow(service, { cardId: card.id, seatId }) });
+}
+
+/** A first revision as far as the database asks for one. */
+export async function signedRow(
+  service: TestApp,
+  { cardId, seatId }: { readonly cardId: string; readonly seatId: string },
+) {
+  const { parts } = service;
+  const { showId } = await parts.db.prisma.panelSeat.findUniqueOrThrow({ where: { id: seatId } });
+  const { phoneId } = await passFor(service, { role: 'judge', showId, seatId });
+  const at = parts.clock.now();
+  return {
+    ...{ id: parts.ids.next(), cardId, revision: 1, content: {}, contentHash: '0'.repeat(64) },
+    ...{ signedBySeatId: seatId, signedAt: at, receivedAt: at, jws: 'a.b.c', phoneId },
+  };
 }

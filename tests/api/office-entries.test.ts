@@ -3,8 +3,17 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { lockCard } from '../../src/cards/card-statements.ts';
 import { inTransaction } from '../../src/platform/database.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
-import { passFor } from '../support/test-passes.ts';
-import { bundle, type Made, newShow, type Office, openOffice, signCard } from './office-client.ts';
+import { noPass, passFor } from '../support/test-passes.ts';
+import {
+  bundle,
+  type Made,
+  newShow,
+  type Office,
+  openOffice,
+  send,
+  signCard,
+  signedRow,
+} from './office-client.ts';
 
 let service: TestApp;
 let office: Office;
@@ -55,7 +64,7 @@ async function seatJudge(classId: string): Promise<string> {
 const draw = (classId: string, body: object = {}) =>
   office.call('post', `/classes/${classId}/order-of-go/draws`, { body });
 const goes = async (classId: string): Promise<Made[]> =>
-  (await office.call('get', `/classes/${classId}/order-of-go`, { pass: '' })).body.goes;
+  (await office.call('get', `/classes/${classId}/order-of-go`, { pass: noPass })).body.goes;
 const setStatus = (classId: string, row: Made, body: object) =>
   office.call('put', `/classes/${classId}/entries/${row.id}/status`, { body });
 
@@ -199,6 +208,7 @@ describe('a late add while a card is being signed', () => {
     await signCard(service, id, seatId, false);
     const late = await office.addEntry(902);
     const { id: cardId } = await service.parts.db.prisma.card.findUniqueOrThrow({ where: { seatId } });
+    const signed = await signedRow(service, { cardId, seatId });
     let answered = false;
     let answer: Promise<Made> | undefined;
     await inTransaction(service.parts.db, async (tx) => {
@@ -206,12 +216,7 @@ describe('a late add while a card is being signed', () => {
       answer = office.call('post', `/classes/${id}/entries`, { body: { entryId: late.id } }).finally(() => {
         answered = true;
       });
-      await tx.prisma.cardRevision.create({
-        data: {
-          ...{ id: service.parts.ids.next(), cardId, revision: 1, content: {}, contentHash: '0'.repeat(64) },
-          ...{ signedBySeatId: seatId, signedAt: new Date(), receivedAt: new Date() },
-        },
-      });
+      await tx.prisma.cardRevision.create({ data: signed });
       await new Promise((done) => setTimeout(done, 400));
       expect(answered).toBe(false);
     });
@@ -264,27 +269,26 @@ describe('the status of an entry in a class', () => {
 });
 
 describe('what the public sees of the order of go', () => {
-  const shown = async (exhibitor: object, youth: boolean, show: object = newShow) => {
+  const careful = { ...newShow, minorPublicName: 'back-number' };
+  const open = { ...newShow, minorPublicName: 'first-name-and-initial' };
+  const shown = async (exhibitor: object, youth: boolean, show: object = open) => {
     office = await openOffice(service, show);
     const made = await office.addClass(1, { youth });
     const rider = await office.done('post', '/exhibitors', exhibitor);
     const entry = await office.addEntry(214, { exhibitorId: rider.id });
     await office.enter(made.id, entry.id);
-    const answer = await office.call('get', `/classes/${made.id}/order-of-go`, { pass: '' });
+    const answer = await office.call('get', `/classes/${made.id}/order-of-go`, { pass: noPass });
     expect(JSON.stringify(answer.body)).not.toContain('bornOn');
     return answer.body.goes[0].exhibitor;
   };
 
-  it("is the family's choice before all, then the show's for minors, then the full name", async () => {
+  it("is the show's form for minors, and the full name of an adult, where nobody said anything", async () => {
     const name = 'Ada Mae Kessler';
     expect(await shown({ name }, false)).toBe('Ada Mae Kessler');
     expect(await shown({ name, bornOn: '2012-05-01' }, false)).toBe('Ada K.');
     expect(await shown({ name }, true)).toBe('Ada K.');
-    expect(await shown({ name, bornOn: '2012-05-01', publicName: 'full' }, true)).toBe('Ada Mae Kessler');
-    expect(await shown({ name, publicName: 'back-number' }, false)).toBe('No. 214');
-    expect(
-      await shown({ name, bornOn: '2012-05-01' }, false, { ...newShow, minorPublicName: 'back-number' }),
-    ).toBe('No. 214');
+    expect(await shown({ name, bornOn: '2012-05-01' }, false, careful)).toBe('No. 214');
+    expect(await shown({ name, bornOn: '2012-05-01' }, false, newShow)).toBe('No. 214');
   });
 
   it('takes who turns 18 on the first day of the show for an adult, and a day later for a minor', async () => {
@@ -297,10 +301,24 @@ describe('what the public sees of the order of go', () => {
     expect(await shown({ name: 'क्षमा क्षेत्री', bornOn: '2012-05-01' }, false)).toMatch(/^क्षमा क्षे?\.$/u);
   });
 
-  it('is not the list with full names, which needs a pass of the office or the gate', async () => {
+  it('is what the gate is told too; full names are for the office', async () => {
     const { id } = await classOf([1]);
     const path = `/classes/${id}/entries`;
-    expect(refusal(await office.call('get', path, { pass: '' }))).toEqual({
+    const [row] = (await office.done('get', path)).items;
+    expect(row).toMatchObject({ exhibitor: 'Rider 300', horse: 'Horse 300' });
+    const { exhibitor } = await office.done('get', `/entries/${row.entryId}`);
+    const headers = { 'if-match': '"1"' };
+    await office.done('patch', `/exhibitors/${exhibitor.id}`, { bornOn: '2015-05-01' }, headers);
+    const gate = await passFor(service, { role: 'gate', showId: office.showId });
+    const heard = (await office.call('get', path, { pass: gate })).body.items[0];
+    expect(heard).toMatchObject({ backNumber: 300, exhibitor: 'No. 300', horse: null });
+    expect((await office.done('get', path)).items[0].exhibitor).toBe('Rider 300');
+  });
+
+  it('is not the list of the office, which needs a pass of the office or the gate', async () => {
+    const { id } = await classOf([1]);
+    const path = `/classes/${id}/entries`;
+    expect(refusal(await office.call('get', path, { pass: noPass }))).toEqual({
       status: 401,
       code: 'token_missing',
     });
@@ -447,12 +465,12 @@ describe('the panel', () => {
     expect((await put(made.id, version, asked([a, b]))).status).toBe(200);
   });
 
-  it('lets a judge leave at any time; who replaces her takes her place in every order, and her pass ends', async () => {
+  it('lets a judge leave at any time; who replaces her takes her place in every order, and she writes no more', async () => {
     const made = await office.addClass(1);
     const [a, b, c] = await three();
     const { body } = await put(made.id, 1, asked([a, b]));
     const seat = body.seats[0];
-    const { token } = await office.done('post', '/tokens', { role: 'judge', seatId: seat.id });
+    const pass = await passFor(service, { role: 'judge', showId: office.showId, seatId: seat.id });
     await signCard(service, made.id, seat.id);
     const path = `/classes/${made.id}/panel/${seat.id}/withdrawal`;
     expect((await office.call('post', path, { body: { replacementId: c } })).status).toBe(400);
@@ -469,8 +487,10 @@ describe('the panel', () => {
       [c, 1, seat.id, false],
       [a, null, null, true],
     ]);
-    const read = await office.call('get', `/classes/${made.id}/panel`, { pass: `Bearer ${token}` });
-    expect(refusal(read)).toEqual({ status: 401, code: 'token_revoked' });
+    const opened = await send(service, 'post', `/v1/classes/${made.id}/cards`, {
+      ...{ pass, body: { seatId: seat.id } },
+    });
+    expect(refusal(opened)).toEqual({ status: 409, code: 'seat_withdrawn' });
     expect(refusal(await office.call('post', path, { body: { reason: 'Again' } }))).toMatchObject({
       code: 'seat_withdrawn',
     });
@@ -486,7 +506,7 @@ describe('the ledger', () => {
     await office.done('post', `/classes/${id}/calls`);
     await office.call('post', '/entries', { body: { backNumber: 300 } });
     const lines = await service.parts.db.prisma.ledgerLine.findMany({
-      where: { showId: office.showId },
+      where: { ledgerId: office.showId },
       orderBy: { sequence: 'asc' },
     });
     expect(lines.map(({ sequence }) => sequence)).toEqual(lines.map((_, index) => index + 1));

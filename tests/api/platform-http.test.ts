@@ -1,13 +1,13 @@
 import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
-import { passFor } from '../support/test-passes.ts';
+import { type Pass, passFor } from '../support/test-passes.ts';
 
 const someId = '0198f0a0-0000-7000-8000-000000000000';
 
 describe('what the service says to any request', () => {
   let service: TestApp;
-  let office: string;
+  let office: Pass;
   beforeAll(async () => {
     service = await buildTestApp({ environment: { BROWSABLE_DOCS: 'yes' } });
     office = await passFor(service, { role: 'office' });
@@ -15,7 +15,7 @@ describe('what the service says to any request', () => {
   afterAll(() => service.close());
 
   const http = () => request(service.app.server);
-  const newToken = () => http().post(`/v1/shows/${someId}/tokens`).set('authorization', office);
+  const newInvitation = () => http().post(`/v1/shows/${someId}/invitations`).use(office);
 
   test('it is alive, and ready while the database answers', async () => {
     await http().get('/health/live').expect(200, { status: 'ok' });
@@ -44,16 +44,16 @@ describe('what the service says to any request', () => {
 
   // RFC 9110, 15.5.6: a 405 answer must name the methods in Allow.
   test('a method that the address does not take is refused with those that it takes', async () => {
-    const answer = await http().put(`/v1/shows/${someId}/tokens`).expect(405);
+    const answer = await http().put(`/v1/shows/${someId}/invitations`).expect(405);
     expect(answer.body.code).toBe('method_not_allowed');
     expect(answer.headers.allow).toBe('GET, HEAD, POST');
   });
 
   test('an unknown field is named, and so is every other fault', async () => {
-    const answer = await newToken().send({ role: 'gate', hours: 0, colour: 'red' }).expect(400);
+    const answer = await newInvitation().send({ role: 'gate', minutes: 0, colour: 'red' }).expect(400);
     expect(answer.body.code).toBe('invalid_request');
     expect(answer.body.errors).toContainEqual({ field: '/colour', message: 'there is no such field' });
-    expect(answer.body.errors).toContainEqual({ field: '/hours', message: expect.stringContaining('1') });
+    expect(answer.body.errors).toContainEqual({ field: '/minutes', message: expect.stringContaining('1') });
   });
 
   test('a fault in the address is named as one', async () => {
@@ -81,7 +81,7 @@ describe('what the service says to any request', () => {
       'body_too_large',
     ],
   ])('%s is refused', async (_what, body, type, status, code) => {
-    const answer = await newToken().set('content-type', type).send(body).expect(status);
+    const answer = await newInvitation().set('content-type', type).send(body).expect(status);
     expect(answer.body.code).toBe(code);
     expect(answer.text).not.toContain('node_modules');
   });

@@ -13,8 +13,8 @@ describe('a show told live, by two processes over one database', () => {
   beforeAll(async () => {
     here = await buildTestApp();
     there = await buildTestApp({ beside: here });
-    hereUrl = await here.app.listen({ port: 0, host: '127.0.0.1' });
-    thereUrl = await there.app.listen({ port: 0, host: '127.0.0.1' });
+    hereUrl = here.app.listeningOrigin;
+    thereUrl = there.app.listeningOrigin;
   });
   afterAll(async () => {
     await there.close();
@@ -38,7 +38,9 @@ describe('a show told live, by two processes over one database', () => {
     return id;
   };
   const happens = (showId: string, type: LineType, body: Record<string, unknown> = {}) =>
-    inTransaction(here.parts.db, (tx) => appendLine(tx, { showId, type, body, at: here.parts.clock.now() }));
+    inTransaction(here.parts.db, (tx) =>
+      appendLine(here.parts, tx, { showId, type, body, at: here.parts.clock.now() }),
+    );
 
   test('what is stored through one is heard through the other', async () => {
     const showId = await newShow();
@@ -76,8 +78,8 @@ describe('a show told live, by two processes over one database', () => {
     await happens(showId, 'card.signed');
     const publicStream = await openEventStream(address);
     expect((await publicStream.next()).event).toBe('card.signed');
-    const authorization = await passFor(here, { role: 'office', showId });
-    const officeStream = await openEventStream(address, { authorization });
+    const office = await passFor(here, { role: 'office', showId });
+    const officeStream = await openEventStream(address, office.headers('GET', address));
     expect((await officeStream.next()).event).toBe('exhibitor.created');
     publicStream.close();
     officeStream.close();
@@ -96,7 +98,12 @@ describe('a show told live, by two processes over one database', () => {
     const showId = await newShow();
     const stream = await openEventStream(`${hereUrl}/v1/shows/${showId}/events`);
     const refused = inTransaction(here.parts.db, async (tx) => {
-      await appendLine(tx, { showId, type: 'class.called', body: {}, at: here.parts.clock.now() });
+      await appendLine(here.parts, tx, {
+        showId,
+        type: 'class.called',
+        body: {},
+        at: here.parts.clock.now(),
+      });
       throw new Error('refused');
     });
     await expect(refused).rejects.toThrow('refused');
@@ -140,7 +147,7 @@ describe('a show told live, by two processes over one database', () => {
 
   test('a service that stops ends its streams and does not hang on them', async () => {
     const third = await buildTestApp({ beside: here });
-    const url = await third.app.listen({ port: 0, host: '127.0.0.1' });
+    const url = third.app.listeningOrigin;
     const stream = await openEventStream(`${url}/v1/shows/${await newShow()}/events`);
     await third.close();
     await stream.ended;

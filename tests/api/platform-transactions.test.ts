@@ -2,7 +2,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { appendLine } from '../../src/ledger/index.ts';
 import { randomIds } from '../../src/platform/app-parts.ts';
 import { type Database, inSqlTransaction, inTransaction } from '../../src/platform/database.ts';
+import type { ServiceKeys } from '../../src/platform/service-keys.ts';
 import type { Statement } from '../../src/platform/sql.ts';
+import { testKeys } from '../support/test-app.ts';
 import { openTestDatabase } from '../support/test-database.ts';
 
 const at = new Date('2026-05-02T14:00:00Z');
@@ -28,7 +30,9 @@ function showRow(id: string) {
 
 describe('one transaction for Prisma, prepared statements and the ledger', () => {
   let db: Database;
+  let keys: ServiceKeys;
   beforeAll(async () => {
+    keys = await testKeys;
     db = await openTestDatabase();
   });
   afterAll(() => db.close());
@@ -50,21 +54,26 @@ describe('one transaction for Prisma, prepared statements and the ledger', () =>
     const id = randomIds.next();
     const work = inTransaction(db, async (tx) => {
       await tx.prisma.show.create({ data: showRow(id) });
-      await appendLine(tx, { showId: id, type: 'show.created', body: { showId: id }, at });
+      await appendLine({ keys }, tx, { showId: id, type: 'show.created', body: { showId: id }, at });
       throw new Error('refused');
     });
     await expect(work).rejects.toThrow('refused');
     expect(await shows(id)).toBe(0);
-    expect(await db.prisma.ledgerLine.count({ where: { showId: id } })).toBe(0);
+    expect(await db.prisma.ledgerLine.count({ where: { ledgerId: id } })).toBe(0);
   });
 
   test('forty changes at the same time number their ledger lines without a gap', async () => {
     const id = randomIds.next();
     await db.prisma.show.create({ data: showRow(id) });
     const line = { showId: id, type: 'show.changed', body: { showId: id }, at } as const;
-    const byPrisma = Array.from({ length: 20 }, () => inTransaction(db, (tx) => appendLine(tx, line)));
-    const bySql = Array.from({ length: 20 }, () => inSqlTransaction(db, (tx) => appendLine(tx, line)));
-    const sequences = await Promise.all([...byPrisma, ...bySql]);
+    const byPrisma = Array.from({ length: 20 }, () =>
+      inTransaction(db, (tx) => appendLine({ keys }, tx, line)),
+    );
+    const bySql = Array.from({ length: 20 }, () =>
+      inSqlTransaction(db, (tx) => appendLine({ keys }, tx, line)),
+    );
+    const lines = await Promise.all([...byPrisma, ...bySql]);
+    const sequences = lines.map(({ sequence }) => sequence);
     expect(sequences.sort((a, b) => a - b)).toEqual(Array.from({ length: 40 }, (_, index) => index + 1));
   });
 

@@ -390,13 +390,17 @@ describe('who reads what', () => {
       include: { exhibitor: true },
     });
     const address = `/v1/shows/${found.showId}/exhibitors/${exhibitor.id}`;
-    const read = await request(service.app.server).get(address).use(found.office).expect(200);
-    await request(service.app.server)
-      .patch(address)
-      .use(found.office)
-      .set('if-match', String(read.headers.etag))
-      .send({ publicName: 'back-number' })
-      .expect(200);
+    const consent = {
+      publicName: 'back-number',
+      givenBy: 'exhibitor',
+      givenOn: '2026-05-01',
+      how: 'in-person',
+    };
+    await service.parts.db.prisma.exhibitor.update({
+      where: { id: exhibitor.id },
+      data: { bornOn: new Date('1990-01-01') },
+    });
+    await request(service.app.server).post(`${address}/consents`).use(found.office).send(consent).expect(201);
     const { placings } = (await found.get('/result').expect(200)).body.results[0];
     const line = placings.find(({ backNumber }: { backNumber: number }) => backNumber === 101);
     expect(line).toMatchObject({ name: 'No. 101', horse: null });
@@ -470,6 +474,7 @@ describe('who reads what', () => {
       data: {
         ...{ id: service.parts.ids.next(), classId: second, version: 1, state: 'official', snapshot },
         ...{ ruleHash: row.rule_hash, bodyHash: row.body_hash, cardRevisionIds: [], postedAt: row.posted_at },
+        ...{ jws: row.jws, ledgerSequence: row.ledger_sequence, ledgerHash: row.ledger_hash },
       },
     });
     const equal = (await ask(`phase=${found.classId}:1&phase=${second}:1`).expect(200)).body;

@@ -28,7 +28,7 @@ export interface TestApp {
 export const testSecret = 'a secret for tests that is long enough for a key';
 
 /** The same for all apps of a file, as processes of one service have them. */
-const keys: Promise<ServiceKeys> = firstSigningKeys().then(serviceKeys);
+export const testKeys: Promise<ServiceKeys> = firstSigningKeys().then(serviceKeys);
 
 interface Wanted {
   /** Another app over the database of this one. */
@@ -54,7 +54,7 @@ export async function buildTestApp({ beside, environment = {} }: Wanted = {}): P
     TOKEN_SECRET: testSecret,
     ...environment,
   });
-  const parts: AppParts = { config, db, clock, ids: randomIds, tokenKey, keys: await keys, live };
+  const parts: AppParts = { config, db, clock, ids: randomIds, tokenKey, keys: await testKeys, live };
   const app = await buildApp(parts);
   // So that the address of a request is known when a phone makes its proof for it.
   await app.listen({ host: '127.0.0.1', port: 0 });
