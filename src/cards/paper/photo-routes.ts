@@ -12,7 +12,9 @@ import { largestPhotoBytes, type PhotoType, photoTypes } from './photo.ts';
 import { mustTakePhotos, photoBytesOf, photoHeadOf, photoOutOf, storePhoto } from './photo-record.ts';
 
 /** As OpenAPI writes raw bytes (3.1, 4.8.14.2). */
-const rawPicture = z.custom<Buffer>().meta({ type: 'string', contentMediaType: 'image/*' });
+const rawPicture = z
+  .custom<Buffer>(Buffer.isBuffer, 'the bytes of a picture')
+  .meta({ type: 'string', contentMediaType: 'image/*' });
 
 /**
  * The bytes are made by this service, and still no browser may take them for anything but a picture
@@ -21,7 +23,8 @@ const rawPicture = z.custom<Buffer>().meta({ type: 'string', contentMediaType: '
 const pictureOnly = {
   'content-type': 'image/jpeg',
   'content-disposition': 'inline; filename="paper-card.jpg"',
-  'content-security-policy': "default-src 'none'; sandbox",
+  'content-security-policy':
+    "default-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; sandbox",
   'x-content-type-options': 'nosniff',
   'cache-control': 'no-store',
 } as const;
