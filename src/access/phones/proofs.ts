@@ -3,9 +3,19 @@
  * token without the key opens nothing, and a stolen proof opens nothing a second time or elsewhere.
  */
 import { createHash } from 'node:crypto';
-import { calculateJwkThumbprint, errors, importJWK, jwtVerify } from 'jose';
+import {
+  type CryptoKey,
+  calculateJwkThumbprint,
+  decodeProtectedHeader,
+  errors,
+  importJWK,
+  jwtVerify,
+} from 'jose';
+import { LRUCache } from 'lru-cache';
 import { z } from 'zod';
 import { type Problem, problem } from '../../platform/problems/index.ts';
+
+const algorithm = 'ES256';
 
 /** The public half of a key of the curve P-256, with nothing else in it (RFC 7518, section 6.2.1). */
 export interface PublicKey {
@@ -61,38 +71,65 @@ export async function checkProof(
   if (header === undefined) throw refusal('proof_missing');
   if (typeof header !== 'string' || header.length > 4_096)
     throw invalid('There must be one, of ordinary length.');
-  const { publicKey, payload } = await verified(header);
+  const { publicKey, thumbprint, payload } = await verified(header);
   const read = claims.safeParse(payload);
   if (!read.success) throw invalid('It needs "jti" (12 to 128 characters), "htm", "htu" and "iat".');
   mustBeFor(read.data, asked);
-  const thumbprint = await calculateJwkThumbprint({ ...publicKey });
   return { publicKey, thumbprint, hash: sha256(`${thumbprint} ${read.data.jti}`, 'hex') };
 }
 
 async function verified(proof: string) {
-  let publicKey: PublicKey | undefined;
-  const keyOfHeader = async ({ jwk }: { readonly jwk?: unknown }) => {
-    const read = publicKeySchema.safeParse(jwk);
-    if (!read.success)
-      throw invalid('Its header "jwk" must be a public key of the curve P-256, and only that.');
-    publicKey = read.data;
-    return importJWK({ ...publicKey }, 'ES256');
-  };
   try {
-    const { payload } = await jwtVerify(proof, keyOfHeader, { algorithms: ['ES256'], typ: 'dpop+jwt' });
-    if (publicKey === undefined) throw new Error('a proof was verified without a key');
-    return { publicKey, payload };
+    const { key, ...signer } = await signerOf(proof);
+    const { payload } = await jwtVerify(proof, key, { algorithms: [algorithm], typ: 'dpop+jwt' });
+    return { ...signer, payload };
   } catch (error) {
-    if (error instanceof errors.JOSEAlgNotAllowed) throw invalid('Its "alg" must be ES256.');
-    if (error instanceof errors.JOSEError || isBadKey(error)) {
-      throw invalid('It must be a JWT of the type dpop+jwt, signed by the key of its header.');
-    }
+    if (error instanceof errors.JOSEError || isNoPoint(error)) throw notSigned();
     throw error;
   }
 }
 
-/** A point that is not on the curve. */
-const isBadKey = (error: unknown): boolean => error instanceof DOMException && error.name === 'DataError';
+interface Signer {
+  readonly publicKey: PublicKey;
+  readonly thumbprint: string;
+  readonly key: CryptoKey;
+}
+
+/**
+ * By the text of the header: a phone sends the same one with each proof, and reading its key takes longer than checking
+ * its signature.
+ */
+const signers = new LRUCache<string, Signer>({ max: 1_000 });
+
+async function signerOf(proof: string): Promise<Signer> {
+  const header = proof.slice(0, proof.indexOf('.'));
+  const known = signers.get(header);
+  if (known !== undefined) return known;
+  const { alg, jwk } = headerOf(proof);
+  if (alg !== algorithm) throw invalid(`Its "alg" must be ${algorithm}.`);
+  const read = publicKeySchema.safeParse(jwk);
+  if (!read.success)
+    throw invalid('Its header "jwk" must be a public key of the curve P-256, and only that.');
+  const publicKey = read.data;
+  const key = await importJWK({ ...publicKey }, algorithm);
+  if (key instanceof Uint8Array) throw new Error('a point on a curve was read as a secret');
+  const signer = { publicKey, key, thumbprint: await calculateJwkThumbprint({ ...publicKey }) };
+  signers.set(header, signer);
+  return signer;
+}
+
+function headerOf(proof: string) {
+  try {
+    return decodeProtectedHeader(proof);
+  } catch {
+    throw notSigned();
+  }
+}
+
+/** What WebCrypto says of a point that is not on the curve. */
+const isNoPoint = (error: unknown): boolean => error instanceof DOMException && error.name === 'DataError';
+
+const notSigned = () => invalid('It must be a JWT of the type dpop+jwt, signed by the key of its header.');
 
 function mustBeFor(proof: z.infer<typeof claims>, asked: ProvenRequest): void {
   if (proof.htm !== asked.method) throw invalid('"htm" names another method.');
