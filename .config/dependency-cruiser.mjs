@@ -48,6 +48,23 @@ export default {
       from: { path: '^src/engine/' },
       to: { pathNot: '^(src/engine/|node_modules/fraction\\.js/|node_modules/@noble/hashes/)' },
     },
+    {
+      name: 'evidence-is-portable',
+      comment:
+        'What is signed is spelled the same on the phone, at the service and by the verifier: the forms of evidence need ' +
+        "nothing of either, only the engine's types, canonical JSON and a JOSE library that runs everywhere.",
+      severity: 'error',
+      from: { path: '^src/evidence/' },
+      to: { pathNot: '^(src/(evidence|engine)/|node_modules/(jose|canonicalize)/)' },
+    },
+    {
+      name: 'phone-is-portable',
+      comment:
+        'What a phone does runs in a browser, in the demo and in tests: nothing of the service may come with it.',
+      severity: 'error',
+      from: { path: '^src/phone/' },
+      to: { pathNot: '^(src/(phone|evidence)/|node_modules/jose/)' },
+    },
     ...leftToRight,
     {
       name: 'sentences-make-prose-only',
