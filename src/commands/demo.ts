@@ -1,4 +1,5 @@
 /** `npm run demo [-- --fresh]`: an invented show on a service that runs, filled through its own API. */
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import pg from 'pg';
@@ -8,10 +9,14 @@ import { startPostgres } from '../platform/postgres/embedded-postgres.ts';
 import { ensureSigningKey } from '../platform/service-keys.ts';
 import { apiAt } from './demo/api.ts';
 import { readDemoShow } from './demo/demo-files.ts';
-import { fillDemo } from './demo/fill-demo.ts';
+import { fillDemo, reopenDemo } from './demo/fill-demo.ts';
 import { findDemo } from './demo/find-demo.ts';
-import { planTour, type Tour } from './demo/look-around.ts';
-import { issueServicePass } from './service-pass.ts';
+import { KeptFiles } from './demo/kept-files.ts';
+import { inviteOwnPhone } from './demo/own-phone.ts';
+import { printed } from './demo/printed.ts';
+import { findPlaces } from './demo/tour-places.ts';
+import { resultStops } from './demo/tour-results.ts';
+import { trustStops } from './demo/tour-trust.ts';
 
 const say = (line: string) => console.error(line);
 
@@ -21,11 +26,12 @@ const demoDatabase = 'ringledger_demo';
 async function main(): Promise<void> {
   const { values } = parseArgs({ options: { fresh: { type: 'boolean', default: false } } });
   process.env.LOG_LEVEL ??= 'warn';
-  await provideKeys();
   let running: RunningService | undefined;
   stopOnSignal(() => running, say);
-  const stopPostgres = await provideDatabase(values.fresh);
+  const files = new KeptFiles(join(readConfig(process.env).folder, 'demo'));
+  const stopPostgres = await provideDatabase(values.fresh, files);
   try {
+    await provideSigningKeys();
     const service = await startService(say);
     const stop = async () => {
       await service.stop();
@@ -36,20 +42,11 @@ async function main(): Promise<void> {
     await stopPostgres();
     throw error;
   }
-  const tour = await showAround(running, values.fresh);
-  console.log(printed(running.address, tour));
-}
-
-/** Of their own and marked as the demo's, so that no real service signs with them. */
-async function provideKeys(): Promise<void> {
-  const { signingKeysFile, folder } = readConfig(process.env);
-  const file = signingKeysFile ?? join(folder, 'demo-signing-keys.json');
-  await ensureSigningKey(file, { demo: true });
-  process.env.SIGNING_KEYS_FILE = file;
+  console.log(await showAround(running, { files, fresh: values.fresh }));
 }
 
 /** Where no DATABASE_URL is set: the embedded PostgreSQL, with a database for the demo alone. */
-async function provideDatabase(fresh: boolean): Promise<() => Promise<void>> {
+async function provideDatabase(fresh: boolean, files: KeptFiles): Promise<() => Promise<void>> {
   const { databaseUrl, folder } = readConfig(process.env);
   if (databaseUrl !== undefined) {
     if (fresh)
@@ -58,7 +55,10 @@ async function provideDatabase(fresh: boolean): Promise<() => Promise<void>> {
   }
   const server = await startPostgres({ folder: join(folder, 'postgres'), say });
   try {
-    if (fresh) await removeDemo(server.url);
+    if (fresh) {
+      await removeDemo(server.url);
+      for (const file of [files.logInsFile, files.phonesFile]) rmSync(file, { force: true });
+    }
   } catch (error) {
     await server.stop();
     throw error;
@@ -83,38 +83,34 @@ async function removeDemo(serverUrl: string): Promise<void> {
   }
 }
 
-async function showAround({ address, parts }: RunningService, fresh: boolean): Promise<Tour> {
-  const api = apiAt(address);
-  const servicePass = await issueServicePass(parts, { label: 'Demo', hours: 72 });
-  const found = fresh ? undefined : await findDemo(api, readDemoShow());
-  if (found !== undefined)
-    say('The show of an earlier start is in place; `npm run demo -- --fresh` begins again.');
-  const showId = found ?? (await fillDemo({ address, servicePass, say }));
-  return planTour({ api, address, servicePass, showId });
+/** Marked as the demo's, so that no service in production takes them. */
+async function provideSigningKeys(): Promise<void> {
+  const { signingKeysFile, folder } = readConfig(process.env);
+  if (signingKeysFile !== undefined) return;
+  const file = join(folder, 'demo', 'signing-keys.json');
+  await ensureSigningKey(file, { demo: true });
+  process.env.SIGNING_KEYS_FILE = file;
 }
 
-function printed(address: string, { passes, stops }: Tour): string {
-  const variables = [...passes].map(([name, token]) => `${name}=${token}`);
-  const tour = stops.flatMap(({ what, commands }, index) => [
-    `${index + 1}. ${what}`,
-    ...commands.map((command) => `     ${command}`),
-  ]);
-  return [
-    '',
-    `The show is at ${address}; its API is described at ${address}/docs`,
-    'Ctrl-C stops it, and the data stays for the next start.',
-    '',
-    'Passes, good for three days. Paste them into a shell, and the commands below work as they stand:',
-    '',
-    ...variables,
-    '',
-    'Things to look at',
-    '',
-    ...tour,
-    '',
-    'Ringledger records and adds up; it does not rule. The governing body and the decisions of judges, steward and',
-    'ground jury stand over it. Everyone in this show is invented.',
-  ].join('\n');
+interface Beginning {
+  readonly files: KeptFiles;
+  readonly fresh: boolean;
+}
+
+async function showAround({ address, parts }: RunningService, { files, fresh }: Beginning): Promise<string> {
+  const show = readDemoShow();
+  const office = { api: apiAt(address), parts, files, people: show.office };
+  const found = fresh ? undefined : await findDemo(office.api, show);
+  if (found !== undefined)
+    say('The show of an earlier start is in place; `npm run demo -- --fresh` begins again.');
+  const demo = await (found === undefined ? fillDemo(office, show, say) : reopenDemo(office, found));
+  const places = await findPlaces(demo);
+  const listensEverywhere = ['0.0.0.0', '::'].includes(parts.config.host);
+  return printed({
+    ...{ address, logInsFile: files.logInsFile, accounts: files.logIns()?.accounts ?? {} },
+    ownPhone: await inviteOwnPhone(demo, listensEverywhere),
+    stops: [...resultStops(places), ...trustStops(places, files.folder)],
+  });
 }
 
 main().catch((error: unknown) => {

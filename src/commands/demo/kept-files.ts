@@ -46,8 +46,11 @@ export class KeptFiles {
   readonly logInsFile: string;
   readonly phonesFile: string;
 
+  readonly folder: string;
+
   /** `folder`: of the demo, e.g. `.ringledger/demo`. */
   constructor(folder: string) {
+    this.folder = folder;
     this.logInsFile = join(folder, 'log-ins.json');
     this.phonesFile = join(folder, 'phones.json');
     mkdirSync(folder, { recursive: true, mode: 0o700 });

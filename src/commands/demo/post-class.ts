@@ -13,7 +13,10 @@ interface Posting {
 }
 
 /** Reads the preview and posts it, so that nothing is posted unseen. */
-export async function postClass({ api, secretary: as }: Office, { classId, ...body }: Posting): Promise<void> {
+export async function postClass(
+  { api, secretary: as }: Office,
+  { classId, ...body }: Posting,
+): Promise<void> {
   const { etag } = await api.ask({ method: 'GET', path: `/classes/${classId}/tabulation`, as });
   await api.ask({ method: 'POST', path: `/classes/${classId}/postings`, as, ifMatch: etag, body });
 }

@@ -103,10 +103,7 @@ async function orderOfGo({ ground, ready }: ClassToRun): Promise<number[]> {
  * The judges write side by side. Those at odd seats save each go as it ends; the others had no signal, and send
  * the whole card when they sign. A card on paper gives no signature.
  */
-function signAll(
-  given: ClassToRun,
-  cards: readonly WrittenCard[],
-): Promise<(SignedRevision | undefined)[]> {
+function signAll(given: ClassToRun, cards: readonly WrittenCard[]): Promise<(SignedRevision | undefined)[]> {
   const { ground, demoClass, ready } = given;
   const sign = async ({ seatId, judge }: ReadySeat, index: number): Promise<SignedRevision | undefined> => {
     const meant = cards[index];
