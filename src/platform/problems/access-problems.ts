@@ -3,18 +3,23 @@ export const accessProblems = {
   token_missing: {
     status: 401,
     title: 'A pass is needed',
-    whatToDo: 'Send the header "Authorization: Bearer <token>".',
+    whatToDo:
+      'The office signs in and sends "Authorization: Bearer <token>"; a paired phone sends "Authorization: DPoP <token>" with a proof.',
   },
   token_invalid: {
     status: 401,
     title: 'The pass is not one of this service, or it was altered',
-    whatToDo: 'Ask the show office for a new one.',
+    whatToDo: 'Sign in again; a phone asks for its next token.',
   },
-  token_expired: { status: 401, title: 'The pass has ended', whatToDo: 'Ask the show office for a new one.' },
+  token_expired: {
+    status: 401,
+    title: 'The pass has ended',
+    whatToDo: 'Sign in again; a phone asks for its next token.',
+  },
   token_revoked: {
     status: 401,
-    title: 'The pass was taken back',
-    whatToDo: 'Ask the show office for a new one.',
+    title: 'The session was ended, or the account closed',
+    whatToDo: 'Sign in again, or ask a show manager.',
   },
   not_allowed: {
     status: 403,
