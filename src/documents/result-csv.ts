@@ -48,11 +48,11 @@ function absentRows(result: PostedResult): Row[] {
   }));
 }
 
-const headOf = ({ class: ofClass, posting }: PostedResult, judge: string | null) => ({
+const headOf = ({ practice, class: ofClass, posting }: PostedResult, judge: string | null) => ({
   class: ofClass.number,
   'class name': ofClass.name,
   posting: posting.version,
-  state: posting.state,
+  state: practice ? `practice (${posting.state})` : posting.state,
   judge,
 });
 

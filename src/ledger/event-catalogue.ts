@@ -83,6 +83,11 @@ const kinds = {
     what: "An exhibitor's record changed.",
     body: { exhibitorId: 'the exhibitor', version: 'new version' },
   },
+  'names.changed': {
+    public: true,
+    what: 'A name is shown otherwise from now on: whoever shows names reads them again. It does not say whose.',
+    body: {},
+  },
   'consent.recorded': {
     public: false,
     what: 'The office took down in which form a name may be public. It holds at once.',

@@ -117,6 +117,7 @@ describe('an erasure', () => {
     expect(after.postings).toEqual(before.postings);
     expect(after.lines.slice(0, before.lines.length)).toEqual(before.lines);
     expect(after.lines.slice(before.lines.length)).toMatchObject([
+      { type: 'names.changed', body: {} },
       {
         type: 'exhibitor.erased',
         body: { exhibitorId: posted.exhibitorId, reason: 'asked-by-family', ownerIds: [] },

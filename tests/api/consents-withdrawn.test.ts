@@ -92,6 +92,15 @@ describe('a consent that is given and taken back', () => {
 });
 
 describe('what is kept for ever', () => {
+  test('who listens from outside hears that a name is shown otherwise, and not whose', async () => {
+    const { port } = service.app.server.address() as AddressInfo;
+    const stream = await openEventStream(`http://127.0.0.1:${port}/v1/shows/${posted.showId}/events`);
+    await posted.consent('first-name-and-initial');
+    const { event, data } = await stream.next();
+    stream.close();
+    expect([event, JSON.parse(data).body]).toEqual(['names.changed', {}]);
+  });
+
   test('live events hold ids and numbers, for the office too, from the first line on', async () => {
     await posted.consent('full');
     const { port } = service.app.server.address() as AddressInfo;

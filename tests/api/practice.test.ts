@@ -192,6 +192,8 @@ describe('a rehearsal', () => {
     expect(result).toMatchObject({ practice: true });
     expect(result.results[0].placings[0].name).toMatch(/^(Rehearsal|No\.) \d+$/);
     expect(await read(`/v1/classes/${classId}/result/entries/214`)).toMatchObject({ practice: true });
+    const table = await send(service, 'get', `/v1/classes/${classId}/result.csv`, { pass: noPass });
+    expect(table.text).toContain('"practice (provisional)"');
     expect(await read(`/v1/classes/${classId}/postings`)).toMatchObject({ practice: true });
     const posting = await read(`/v1/postings/${postingId}`);
     expect(posting).toMatchObject({ practice: true });

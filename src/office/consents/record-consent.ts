@@ -4,6 +4,7 @@ import type { Transaction } from '../../platform/database.ts';
 import type { Exhibitor, ExhibitorConsent } from '../../platform/generated/prisma/client.ts';
 import { problem } from '../../platform/problems/index.ts';
 import { mustNotBeErased } from '../exhibitors/erased.ts';
+import { tellNamesChanged } from '../exhibitors/names-changed.ts';
 import { isMinor, publicNameForms } from '../public-name.ts';
 import { dayDate, dayText, localDay } from '../show-time.ts';
 import { publicNameFormOf } from '../shows/show-schemas.ts';
@@ -45,6 +46,7 @@ export async function recordConsent(parts: AppParts, tx: Transaction, asked: Ask
     where: { id: exhibitorId },
     data: { publicName, version: { increment: 1 } },
   });
+  await tellNamesChanged(parts, tx, { showId, at });
   const body = { exhibitorId, consentId: row.id, publicName };
   await appendLine(parts, tx, { showId, type: 'consent.recorded', body, at });
   return consentOf(row);

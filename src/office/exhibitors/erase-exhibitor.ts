@@ -8,6 +8,7 @@ import type { Statement } from '../../platform/sql.ts';
 import { id, instant } from '../schemas/common.ts';
 import { lockShow } from '../store/locks.ts';
 import { erasedName, mustNotBeErased } from './erased.ts';
+import { tellNamesChanged } from './names-changed.ts';
 import { whereWritten, writtenPlace } from './written-words.ts';
 
 export const erasureReasons = [
@@ -103,6 +104,7 @@ export async function eraseExhibitor(parts: AppParts, tx: Transaction, asked: As
     ...erasure.ownerIds,
   ];
   const answersForgotten = await forgetAnswers(tx, held);
+  await tellNamesChanged(parts, tx, { showId, at });
   await appendLine(parts, tx, {
     ...{ showId, type: 'exhibitor.erased', at },
     body: { exhibitorId, reason: erasure.reason, ownerIds: erasure.ownerIds },

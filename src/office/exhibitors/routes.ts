@@ -26,7 +26,7 @@ const afterWhere = (cursor: string | undefined) => {
   return after === undefined ? {} : { id: { gt: after } };
 };
 
-/** All of it is for the office alone: it holds dates of birth and full names. */
+/** All of it is for the office alone: it holds dates of birth and full names. What is public follows the consents. */
 export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
   const { prisma } = parts.db;
 
@@ -81,10 +81,13 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
     config: openTo(...office),
     schema: {
       tags,
-      summary: "Change an exhibitor's record or the family's choice of public name (If-Match)",
+      summary: "Change an exhibitor's record (If-Match)",
       params: exhibitorParams,
       body: exhibitorChange,
-      response: { 200: exhibitorBody, ...refusals(...accessRefusals, 'stale_version', 'if_match_required') },
+      response: {
+        200: exhibitorBody,
+        ...refusals(...accessRefusals, 'stale_version', 'if_match_required', 'exhibitor_erased'),
+      },
     },
     handler: (request, reply) =>
       once({ parts, request, reply }, async (tx) =>

@@ -13,6 +13,7 @@ import {
   exhibitorOf,
   type NewExhibitor,
 } from './exhibitor-schemas.ts';
+import { tellNamesChanged } from './names-changed.ts';
 
 type Born = { readonly bornOn: string | null };
 const bornDate = ({ bornOn }: Born) => (bornOn === null ? null : dayDate(bornOn));
@@ -60,6 +61,7 @@ export async function changeExhibitor(
     where: { id: exhibitorId },
     data: { name: after.name, bornOn: bornDate(after), version: { increment: 1 } },
   });
+  await tellNamesChanged(parts, tx, { showId, at });
   await appendLine(parts, tx, {
     showId,
     type: 'exhibitor.changed',
