@@ -27,6 +27,8 @@ describe('what every answer says to a browser', () => {
     ['a refusal', '/v1/nowhere'],
     ['the description', '/openapi.json'],
     ['a bad id', '/v1/shows/seven/board'],
+    ['an address that cannot be read', '/v1/shows/%ff'],
+    ['an address that is too long', `/v1/shows/${'a'.repeat(300)}`],
     ['no such class', `/v1/classes/${nobody}/result`],
   ])('%s may not be loaded into, framed by or sniffed as anything', async (_what, address) => {
     const { headers } = await http().get(address);
@@ -39,13 +41,26 @@ describe('what every answer says to a browser', () => {
     });
     expect(headers).toMatchObject({
       'x-content-type-options': 'nosniff',
-      'x-frame-options': 'DENY',
       'referrer-policy': 'no-referrer',
-      'cross-origin-opener-policy': 'same-origin',
-      'cross-origin-resource-policy': 'same-origin',
       'strict-transport-security': 'max-age=31536000; includeSubDomains',
-      'permissions-policy': expect.stringContaining('geolocation=()'),
     });
+  });
+
+  test('no other site shares a window with it or takes it in, and no power of the phone is asked for', async () => {
+    for (const address of ['/health/live', '/v1/nowhere']) {
+      expect((await http().get(address)).headers).toMatchObject({
+        'x-frame-options': 'DENY',
+        'cross-origin-opener-policy': 'same-origin',
+        'cross-origin-resource-policy': 'same-origin',
+        'permissions-policy': expect.stringContaining('geolocation=()'),
+      });
+    }
+  });
+
+  test('an address that cannot be read is a problem like any other', async () => {
+    const answer = await http().get('/v1/shows/%ff').expect(404);
+    expect(answer.headers['content-type']).toContain('application/problem+json');
+    expect(answer.body).toMatchObject({ code: 'route_not_found', requestId: answer.headers['x-request-id'] });
   });
 
   test('an answer is kept by nobody unless its route says otherwise', async () => {

@@ -9,7 +9,7 @@ import {
   RawJson,
 } from './hostile.ts';
 import type { JsonSchema, Operation, Parameter } from './operations.ts';
-import { KeyedMembers, PickedId, valid } from './valid-values.ts';
+import { KeyedMembers, PickedId, share, valid } from './valid-values.ts';
 
 export interface PlannedRequest {
   readonly operation: Operation;
@@ -45,7 +45,7 @@ export function requestOf(operation: Operation, schemas: Schemas): Arbitrary<Pla
     Object.fromEntries(of.map((one) => [one.name, each(one)]));
   return fc.record({
     operation: fc.constant(operation),
-    sender: fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true }),
+    sender: share,
     params: fc.record(recordOf(inPath, (one) => segment(one, schemas))),
     query: fc.record(
       recordOf(inQuery, ({ name, schema }) => mutated(valid(schema, name, schemas))),

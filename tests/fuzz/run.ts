@@ -14,6 +14,8 @@ import { signedPayload } from './signatures.ts';
 
 /** Several at once, so that requests meet in the database as they do on a show day. */
 const atOnce = 8;
+/** So many refused passes, and all are made anew. */
+const mostLost = 20;
 
 export class FuzzRun {
   readonly faults: string[] = [];
@@ -22,7 +24,10 @@ export class FuzzRun {
   readonly #statuses = new Map<number, number>();
   readonly #reached = new Map<string, number>();
   #known = new KnownRecords({});
+  #shows: { readonly here: PreparedShow; readonly there: PreparedShow } | undefined;
   #senders: readonly Sender[] = [];
+  /** Passes that were good and are refused: their session was ended, their phone taken back. */
+  #lost = 0;
   #judges: ReadonlyMap<string, PhonePass> = new Map();
   #photo = Buffer.alloc(0);
 
@@ -33,6 +38,16 @@ export class FuzzRun {
   /** Most requests are sent by whoever gets far: a manager, the judge of the seat. */
   async newShow(): Promise<void> {
     const [here, there] = [await prepareShow(this.#service), await prepareShow(this.#service)];
+    this.#shows = { here, there };
+    await this.#newSenders();
+    this.#known = new KnownRecords(idsOf(here, there));
+    this.#photo = await picture().jpeg().toBuffer();
+  }
+
+  async #newSenders(): Promise<void> {
+    if (this.#shows === undefined) throw new Error('the run has no shows');
+    const here = { ...this.#shows.here, passes: await this.#shows.here.newPasses() };
+    const there = { ...this.#shows.there, passes: await this.#shows.there.newPasses() };
     const senders = await sendersAt(this.#service, { here, there });
     const named = (name: string) => senders.filter((one) => one.name === name);
     const far = ['the manager of the whole service', 'the manager of the show', 'the judge of the seat'];
@@ -41,8 +56,7 @@ export class FuzzRun {
       ['the judge of the seat', here.passes.judge],
       ['the judge of another seat of the class', here.passes.otherJudge],
     ]);
-    this.#known = new KnownRecords(idsOf(here, there));
-    this.#photo = await picture().jpeg().toBuffer();
+    this.#lost = 0;
   }
 
   async send(planned: readonly PlannedRequest[]): Promise<void> {
@@ -79,6 +93,13 @@ export class FuzzRun {
     };
     const answer = await this.#inject(planned.operation.path, asked);
     this.#note(planned.operation.name, answer.statusCode);
+    const couldBeIn =
+      !sender.kind.ended && sender.kind.role !== 'everyone' && !('authorization' in request.headers);
+    if (answer.statusCode === 401 && couldBeIn) this.#lost += 1;
+    if (this.#lost > mostLost) {
+      this.#lost = 0;
+      await this.#newSenders();
+    }
     const faults = faultsOfAnswer(answer);
     if (faults.length > 0) this.faults.push(told({ sender, request, payload, answer, faults }));
     if (answer.statusCode < 300) this.#known.learn(address, etagOf(answer), jsonOf(answer.payload));

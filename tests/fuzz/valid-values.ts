@@ -108,8 +108,10 @@ function arrayOf(schema: JsonSchema, place: Place): Arbitrary<unknown> {
   });
 }
 
-const picked = (of: string): Arbitrary<PickedId> =>
-  fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true }).map((at) => new PickedId(of, at));
+/** From 0 to below 1, every part as likely as any other. */
+export const share: Arbitrary<number> = fc.noBias(fc.nat(99_999)).map((part) => part / 100_000);
+
+const picked = (of: string): Arbitrary<PickedId> => share.map((at) => new PickedId(of, at));
 
 /** Words of a show, so that a good part of what is sent is taken. */
 const words = [

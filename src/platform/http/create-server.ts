@@ -3,7 +3,7 @@ import { fastify, LogController } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { App, AppParts } from '../app-parts.ts';
 import { drainOnClose } from './drain.ts';
-import { answerWithProblems } from './problem-answers.ts';
+import { answerWithProblems, refuseAddress } from './problem-answers.ts';
 import { logAnswer, quietLog } from './quiet-log.ts';
 import { limitAddresses } from './rate-limits.ts';
 import { sendSecurityHeaders } from './security-headers.ts';
@@ -20,6 +20,7 @@ export async function createServer(parts: AppParts): Promise<App> {
     genReqId: ({ headers }) => givenId(headers['x-request-id']) ?? ids.next(),
     routerOptions: { maxParamLength: 200, ignoreTrailingSlash: false },
     forceCloseConnections: 'idle',
+    frameworkErrors: refuseAddress,
   }).withTypeProvider<ZodTypeProvider>();
   app.setValidatorCompiler(checkBySchema);
   app.setSerializerCompiler(serializerCompiler);

@@ -4,6 +4,7 @@ import type { App } from '../app-parts.ts';
 import { problemFromDatabase } from '../problems/database-problems.ts';
 import { Problem, type ProblemCode, problem, problemCatalogue } from '../problems/index.ts';
 import { describeFailure } from './quiet-log.ts';
+import { headersOfEarlyRefusals } from './security-headers.ts';
 
 export const problemMediaType = 'application/problem+json';
 
@@ -20,6 +21,14 @@ export function answerWithProblems(app: App): void {
   app.setNotFoundHandler((request, reply) => {
     sendProblem(reply, request, nothingHere(routes, request));
   });
+}
+
+/** An address that cannot be read or is too long: the framework refuses it before any hook runs. */
+export function refuseAddress(error: FastifyError, request: FastifyRequest, reply: FastifyReply): void {
+  const refusal = asProblem(error);
+  request.log.info({ method: request.raw.method, route: 'none', status: refusal.status }, 'answered');
+  reply.headers({ ...headersOfEarlyRefusals, 'x-request-id': request.id });
+  sendProblem(reply, request, refusal);
 }
 
 export function sendProblem(reply: FastifyReply, request: FastifyRequest, refusal: Problem): void {

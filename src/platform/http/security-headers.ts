@@ -16,6 +16,17 @@ const nothing = {
   'frame-ancestors': ["'none'"],
 };
 
+/** The same for what is refused before a request has found its way to the hooks below. */
+export const headersOfEarlyRefusals: Readonly<Record<string, string>> = {
+  'content-security-policy': Object.entries(nothing)
+    .map(([directive, values]) => `${directive} ${values.join(' ')}`)
+    .join(';'),
+  'strict-transport-security': 'max-age=31536000; includeSubDomains',
+  'x-content-type-options': 'nosniff',
+  'referrer-policy': 'no-referrer',
+  'cache-control': 'no-store',
+};
+
 /** Photos of a paper card are chosen as files and codes are read by the phone's own camera app: pages need none of these. */
 const unusedPowers = ['camera', 'display-capture', 'geolocation', 'microphone', 'payment', 'serial', 'usb'];
 

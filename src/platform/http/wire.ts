@@ -5,6 +5,7 @@ import type { FastifyBaseLogger, FastifyServerOptions } from 'fastify';
 import type { AppParts } from '../app-parts.ts';
 import { type ProblemCode, problemCatalogue } from '../problems/index.ts';
 import { problemMediaType } from './problem-answers.ts';
+import { headersOfEarlyRefusals } from './security-headers.ts';
 
 /** A card of 300 goes with twenty marks each is some 400 KB. */
 const largestBody = 1_048_576;
@@ -60,7 +61,7 @@ function refuseBroken({ error, socket, requestId, log }: Broken): void {
     `HTTP/1.1 ${status} ${STATUS_CODES[status] ?? ''}`,
     `content-type: ${problemMediaType}; charset=utf-8`,
     `content-length: ${Buffer.byteLength(body)}`,
-    'cache-control: no-store',
+    ...Object.entries(headersOfEarlyRefusals).map(([name, value]) => `${name}: ${value}`),
     'connection: close',
   ];
   if (socket.writable) socket.end(`${head.join('\r\n')}\r\n\r\n${body}`);

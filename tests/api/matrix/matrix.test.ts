@@ -178,7 +178,6 @@ describe('who is let in where', () => {
   });
 
   test('what happens at the show is told as it happens without a mark, to whoever listens', async () => {
-    await app.listen({ port: 0, host: '127.0.0.1' });
     const { port } = app.server.address() as AddressInfo;
     const path = `/v1/shows/${here.ids.unsigned.showId}/events`;
     const address = `http://127.0.0.1:${port}${path}`;

@@ -24,6 +24,8 @@ export interface PreparedShow {
   /** What stands on the first seat's cards of the first two classes, and nowhere else. */
   readonly marks: { readonly unsigned: readonly string[]; readonly signed: readonly string[] };
   readonly passes: ShowPasses;
+  /** Other passes of the same kinds: the ones before may have been ended meanwhile. */
+  readonly newPasses: () => Promise<ShowPasses>;
 }
 
 export interface ShowPasses {
@@ -92,7 +94,7 @@ export async function prepareShow(service: TestApp): Promise<PreparedShow> {
       ]),
     ),
   ) as Record<State, Ids>;
-  return { ids, marks, passes };
+  return { ids, marks, passes, newPasses: () => passesOf(service, ground) };
 }
 
 interface Ground {
@@ -277,11 +279,16 @@ interface Collected {
   readonly passes: ShowPasses;
 }
 
-async function idsOf({ parts, app }: TestApp, { ground, state, passes, ...made }: Collected): Promise<Ids> {
+async function idsOf(service: TestApp, { ground, state, passes, ...made }: Collected): Promise<Ids> {
+  const { parts, app } = service;
   const { classId, seatIds, classEntryId } = ground.classes[state];
   const card = await parts.db.prisma.card.findFirstOrThrow({ where: { seatId: seatIds[0] ?? '' } });
+  // A colleague and a phone that send nothing here: whoever takes them off takes no sender from the test.
+  const { showId } = ground;
+  const colleague = await passFor(service, { role: 'secretary', showId });
+  const away = await passFor(service, { role: 'gate', showId });
   const invited = await done(app, {
-    ...{ pass: passes.manager, method: 'POST', address: `/v1/shows/${ground.showId}/invitations` },
+    ...{ pass: passes.manager, method: 'POST', address: `/v1/shows/${showId}/invitations` },
     body: { role: 'gate' },
   });
   return {
@@ -290,7 +297,7 @@ async function idsOf({ parts, app }: TestApp, { ground, state, passes, ...made }
     otherClassId: ground.classes[state === 'signed' ? 'unsigned' : 'signed'].classId,
     ...{ backNumber: '101', revision: '1', code: 'timed-barrels', version: '1' },
     invitationId: invited.body.id,
-    phoneId: passes.gate.phoneId,
-    ...{ accountId: passes.manager.accountId, sessionId: passes.manager.sessionId },
+    phoneId: away.phoneId,
+    ...{ accountId: colleague.accountId, sessionId: colleague.sessionId },
   };
 }

@@ -56,15 +56,16 @@ async function offices(
   return made;
 }
 
-async function ended(service: TestApp, { ids, passes }: PreparedShow): Promise<Sender[]> {
+async function ended(service: TestApp, { ids }: PreparedShow): Promise<Sender[]> {
   const { prisma } = service.parts.db;
   const { showId = '', seatId = '' } = ids.unsigned;
   const manager = await passFor(service, { role: 'manager' });
+  const office = await passFor(service, { role: 'manager' });
   const judge = await passFor(service, { role: 'judge', showId, seatId });
   const at = service.parts.clock.now();
   await prisma.session.update({ where: { id: manager.sessionId }, data: { endedAt: at } });
   const address = `/v1/shows/${showId}/phones/${judge.phoneId}`;
-  const headers = headersOf(passes.manager, 'DELETE', address);
+  const headers = headersOf(office, 'DELETE', address);
   const answer = await service.app.inject({ method: 'DELETE', url: `${address}?why=lost`, headers });
   if (answer.statusCode !== 204) throw new Error(answer.payload);
   return [
