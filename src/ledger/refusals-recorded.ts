@@ -19,6 +19,10 @@ const why = {
   class_not_empty: 'A class that nobody opened has something written in it.',
   own_account: 'Somebody tried to reset her own account, which is for another manager.',
   password_wrong: 'Somebody at an open session did not know its password.',
+  archive_altered: 'An archive was brought in that does not hold: something in it was changed.',
+  archive_of_other_history:
+    'An archive was brought in that tells a show in another way than it is told here.',
+  archive_conflicts: 'An archive was brought in that says something else of a record than is kept here.',
   proof_replayed: 'A request of a phone came a second time, as somebody sends it who listened in.',
 } as const satisfies Partial<Record<ProblemCode, string>>;
 

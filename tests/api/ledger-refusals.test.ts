@@ -5,7 +5,7 @@ import { recordedRefusals } from '../../src/ledger/index.ts';
 import { problemCatalogue } from '../../src/platform/problems/index.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 import { noPass, type Pass, passFor } from '../support/test-passes.ts';
-import { makeTestPhone, type TestPhone } from '../support/test-phone.ts';
+import { makeTestPhone, signedBody, statementOf, type TestPhone } from '../support/test-phone.ts';
 import { bundle, type Made, newShow, type Office, openOffice, send } from './office-client.ts';
 
 let service: TestApp;
@@ -98,6 +98,26 @@ describe('a refusal', () => {
     });
     expect(lines.map(({ body }) => body)).toEqual([
       { code: 'other_seat', method: 'GET', route: '/v1/cards/:cardId', times: 1 },
+    ]);
+  });
+
+  it('of a card that another key signed is a line that says so, and holds nothing of the card', async () => {
+    const judge = await judgeOf(seatIds[0]);
+    const opened = await send(service, 'post', `/v1/classes/${classId}/cards`, {
+      ...{ pass: judge, body: { seatId: seatIds[0] } },
+    });
+    const statement = statementOf(opened.body, { goes: {} });
+    const lines = await newRefusals(office.showId, async () => {
+      const body = signedBody(makeTestPhone(), statement);
+      const path = `/v1/cards/${opened.body.id}/signatures`;
+      const answer = await send(service, 'post', path, { pass: judge, body });
+      expect([answer.status, answer.body.code]).toEqual([422, 'signature_invalid']);
+    });
+    expect(lines).toEqual([
+      {
+        actor: { as: 'judge', phone: judge.phoneId, person: await personOf(seatIds[0]) },
+        body: { code: 'signature_invalid', method: 'POST', route: '/v1/cards/:cardId/signatures', times: 1 },
+      },
     ]);
   });
 
