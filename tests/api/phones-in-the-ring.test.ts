@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 import { bundle, type Made, type Office, openOffice, send } from './office-client.ts';
-import { type RawPhone, rawPhone } from './raw-phone.ts';
+import { pairedRawPhone, type RawPhone, rawPhone } from './raw-phone.ts';
 
 let service: TestApp;
 let office: Office;
@@ -35,14 +35,8 @@ const seat = (at: number, people: readonly string[]) => {
   return office.done('put', `/classes/${classes[at]?.id}/panel`, { seats }, { 'if-match': '"1"' });
 };
 
-async function pairedPhone(role: 'judge' | 'scribe' | 'gate', judge = 0): Promise<RawPhone & { id: string }> {
-  const made = await rawPhone(service);
-  const asked = role === 'gate' ? { role } : { role, personId: judges[judge] };
-  const { code } = await office.done('post', '/invitations', asked);
-  const { body, status } = await made.pair(code);
-  if (status !== 201) throw new Error(JSON.stringify(body));
-  return { ...made, id: body.id };
-}
+const pairedPhone = (role: 'judge' | 'scribe' | 'gate', judge = 0) =>
+  pairedRawPhone(service, office, role === 'gate' ? { role } : { role, personId: judges[judge] });
 
 const refusal = ({ status, body }: Made) => ({ status, code: body.code });
 const current = async (phone: RawPhone): Promise<Made> => (await phone.ask('get', '/v1/phones/current')).body;

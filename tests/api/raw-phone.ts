@@ -11,6 +11,7 @@ import {
 } from 'jose';
 import request from 'supertest';
 import type { TestApp } from '../support/test-app.ts';
+import type { Office } from './office-client.ts';
 
 /** What supertest's requests come to, with the port left out, because the test names the host itself. */
 export const address = 'http://show.test';
@@ -98,4 +99,17 @@ export async function rawPhone(service: TestApp): Promise<RawPhone> {
       return send(method, path, body === undefined ? honest : { ...honest, body });
     },
   };
+}
+
+/** Paired by an invitation that the office makes for it; `id` is the phone's. */
+export async function pairedRawPhone(
+  service: TestApp,
+  office: Office,
+  invitation: object,
+): Promise<RawPhone & { readonly id: string }> {
+  const phone = await rawPhone(service);
+  const { code } = await office.done('post', '/invitations', invitation);
+  const { body, status } = await phone.pair(code);
+  if (status !== 201) throw new Error(JSON.stringify(body));
+  return { ...phone, id: body.id };
 }
