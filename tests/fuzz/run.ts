@@ -1,8 +1,10 @@
 /** Sends planned requests, some at a time, looks at every answer, and learns ids from those that were taken. */
 import type { InjectOptions, Response } from 'light-my-request';
 import type { Sender } from '../api/matrix/ask.ts';
+import { expected } from '../api/matrix/expected.ts';
 import { type PreparedShow, prepareShow } from '../api/matrix/prepared-show.ts';
 import { sendersAt } from '../api/matrix/senders.ts';
+import { isLetIn, type Kind } from '../api/matrix/verdict.ts';
 import { picture } from '../support/pictures.ts';
 import type { TestApp } from '../support/test-app.ts';
 import type { PhonePass } from '../support/test-passes.ts';
@@ -35,7 +37,6 @@ export class FuzzRun {
     this.#service = service;
   }
 
-  /** Most requests are sent by whoever gets far: a manager, the judge of the seat. */
   async newShow(): Promise<void> {
     const [here, there] = [await prepareShow(this.#service), await prepareShow(this.#service)];
     this.#shows = { here, there };
@@ -49,9 +50,7 @@ export class FuzzRun {
     const here = { ...this.#shows.here, passes: await this.#shows.here.newPasses() };
     const there = { ...this.#shows.there, passes: await this.#shows.there.newPasses() };
     const senders = await sendersAt(this.#service, { here, there });
-    const named = (name: string) => senders.filter((one) => one.name === name);
-    const far = ['the manager of the whole service', 'the manager of the show', 'the judge of the seat'];
-    this.#senders = [...senders, ...Array.from({ length: 7 }, () => far.flatMap(named)).flat()];
+    this.#senders = senders;
     this.#judges = new Map([
       ['the judge of the seat', here.passes.judge],
       ['the judge of another seat of the class', here.passes.otherJudge],
@@ -79,8 +78,7 @@ export class FuzzRun {
   }
 
   async #one(planned: PlannedRequest): Promise<void> {
-    const sender = this.#senders[Math.floor(planned.sender * this.#senders.length)];
-    if (sender === undefined) throw new Error('the run has no senders');
+    const sender = this.#senderOf(planned);
     const request = written(planned, this.#known);
     const { method, address } = request;
     const payload = await this.#payload(planned, request, sender);
@@ -103,6 +101,19 @@ export class FuzzRun {
     const faults = faultsOfAnswer(answer);
     if (faults.length > 0) this.faults.push(told({ sender, request, payload, answer, faults }));
     if (answer.statusCode < 300) this.#known.learn(address, etagOf(answer), jsonOf(answer.payload));
+  }
+
+  /** Two of three are sent by whoever is let in and so gets far, the others by anybody. */
+  #senderOf({ operation: { method, path }, sender: at }: PlannedRequest): Sender {
+    const row = expected[`${method} ${path.replace(/\{(\w+)\}/g, ':$1')}`];
+    const isStrong = ({ shows, holdsSeat }: Kind) => shows === 'all' || holdsSeat;
+    const fitting = this.#senders.filter(
+      ({ kind }) => row !== undefined && isStrong(kind) && isLetIn(row, kind, { signed: false }),
+    );
+    const from = at < 2 / 3 && fitting.length > 0 ? fitting : this.#senders;
+    const sender = from[Math.floor((at * 997) % from.length)];
+    if (sender === undefined) throw new Error('the run has no senders');
+    return sender;
   }
 
   async #payload(
