@@ -3,7 +3,8 @@ import request from 'supertest';
 import type { App } from '../../src/platform/app-parts.ts';
 import { goesOf, type JudgedClass, setUpJudgedClass } from '../support/posted-class.ts';
 import type { TestApp } from '../support/test-app.ts';
-import { noPass, type Pass, passFor } from '../support/test-passes.ts';
+import { noPass, type OfficePass, type Pass, passFor } from '../support/test-passes.ts';
+import { judgeAndPost } from './practice-show.ts';
 
 export const child = { name: 'Adamaris Mae Kesslerby', bornOn: '2013-05-02', horse: 'Tin Whistlewood' };
 /** What gives her away. */
@@ -37,6 +38,7 @@ export async function postedChild(service: TestApp): Promise<PostedChild> {
   await found.publish('provisional');
   const posted = await found.publish('official');
   if (posted.status !== 201) throw new Error(JSON.stringify(posted.body));
+  const secondClassId = await secondClass(service, { showId, classId, office: manager });
   const card = await prisma.card.findFirstOrThrow({ where: { classId } });
   const phone = { classEntryId: found.entryIds[0] ?? '', cardId: card.id, seatId: card.seatId };
   const consent = async (publicName: string) => {
@@ -46,7 +48,7 @@ export async function postedChild(service: TestApp): Promise<PostedChild> {
   const ids = {
     ...phone,
     ...{ showId, classId, exhibitorId, horseId, backNumber: '101', revision: '1' },
-    ...{ entryId: entry.id, postingId: posted.body.id },
+    ...{ entryId: entry.id, postingId: posted.body.id, secondClassId },
   };
   return { ...found, manager, exhibitorId, consent, ids };
 }
@@ -79,6 +81,30 @@ export async function allReadings(service: TestApp, posted: PostedChild): Promis
   return readings;
 }
 
+/** The same riders under the same judge once more, so that two results can be combined. */
+async function secondClass(
+  service: TestApp,
+  {
+    showId,
+    classId,
+    office,
+  }: { readonly showId: string; readonly classId: string; readonly office: OfficePass },
+): Promise<string> {
+  const { prisma } = service.parts.db;
+  const first = await prisma.showClass.findUniqueOrThrow({
+    where: { id: classId },
+    include: { seats: true, classEntries: { orderBy: { goPosition: 'asc' } } },
+  });
+  const { seats, classEntries, placingRule, openedAt: _, ...same } = first;
+  const id = service.parts.ids.next();
+  const own = () => ({ id: service.parts.ids.next(), classId: id });
+  await prisma.showClass.create({ data: { ...same, id, number: 2, placingRule: placingRule as object } });
+  await prisma.panelSeat.createMany({ data: seats.map((seat) => ({ ...seat, ...own() })) });
+  await prisma.classEntry.createMany({ data: classEntries.map((entry) => ({ ...entry, ...own() })) });
+  await judgeAndPost(service, { showId, classId: id, office });
+  return id;
+}
+
 async function addresses(app: App, { ids, classId }: PostedChild): Promise<string[]> {
   const { paths } = (await app.inject('/openapi.json')).json<{ paths: Record<string, { get?: object }> }>();
   const read = Object.keys(paths).filter(
@@ -88,6 +114,6 @@ async function addresses(app: App, { ids, classId }: PostedChild): Promise<strin
   return filled
     .filter((path) => !path.includes('{'))
     .map((path) =>
-      path.endsWith('/combined-placing') ? `${path}?phase=${classId}:1&phase=${classId}:1` : path,
+      path.endsWith('/combined-placing') ? `${path}?phase=${classId}:1&phase=${ids.secondClassId}:1` : path,
     );
 }

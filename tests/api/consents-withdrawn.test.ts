@@ -56,7 +56,9 @@ describe('a consent that is given and taken back', () => {
       expect.arrayContaining([
         `everyone /v1/classes/${classId}/result`,
         `everyone /v1/classes/${classId}/result/entries/101`,
+        `everyone /v1/classes/${classId}/result.csv`,
         `everyone /v1/shows/${showId}/classes/${classId}/order-of-go`,
+        `everyone /v1/shows/${showId}/combined-placing?phase=${classId}:1&phase=${posted.ids.secondClassId}:1`,
         `gate /v1/shows/${showId}/classes/${classId}/entries`,
       ]),
     );

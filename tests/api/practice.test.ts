@@ -1,6 +1,7 @@
 import { decodeJwt } from 'jose';
 import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { verifyArchive } from '../../src/archive/offline.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 import { noPass, passFor } from '../support/test-passes.ts';
 import { bundle, type Made, newShow, openOffice, send } from './office-client.ts';
@@ -208,6 +209,16 @@ describe('a rehearsal', () => {
     expect(official).toMatchObject({ practice: false });
     expect((await read(`/v1/shows/${office.showId}/board`)).show).toMatchObject({ practice: false });
     expect(await read(`/v1/postings/${ids.postingId}`)).toMatchObject({ practice: false });
+  });
+
+  test('verifies by itself, from its first line to its posting, and so does its show', async () => {
+    for (const showId of [rehearsalId(), found.office.showId]) {
+      const answer = await send(service, 'get', `/v1/shows/${showId}/archive`, { pass: found.manager });
+      const { archive, faults } = await verifyArchive(answer.body);
+      expect(faults).toEqual([]);
+      expect(archive?.show.kind).toBe(showId === rehearsalId() ? 'practice' : 'official');
+      expect(archive?.postings).toHaveLength(1);
+    }
   });
 
   test('may be made again, in one transaction and once for one key', async () => {
