@@ -1,12 +1,15 @@
 import { importJWK } from 'jose';
 import request from 'supertest';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { verifyArchive } from '../../src/archive/offline.ts';
 import { evidenceTypes, kidOf, readJws } from '../../src/evidence/index.ts';
 import { firstBreak, readSealedLines } from '../../src/ledger/index.ts';
 import { fingerprint } from '../../src/platform/canonical-json.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 import { passFor } from '../support/test-passes.ts';
 import { allReadings, child, givesAway, type PostedChild, postedChild } from './consents-readers.ts';
+import { bundle } from './office-client.ts';
+import { rehearsedShow } from './practice-show.ts';
 
 let service: TestApp;
 let posted: PostedChild;
@@ -123,6 +126,28 @@ describe('an erasure', () => {
         body: { exhibitorId: posted.exhibitorId, reason: 'asked-by-family', ownerIds: [] },
       },
     ]);
+  });
+
+  test('leaves a show whose archive verifies, with every posting placed again from its cards, and no name', async () => {
+    await bundle(service, 'horsemanship');
+    const { office, ids, manager: pass } = await rehearsedShow(service);
+    const path = `/exhibitors/${ids.exhibitorId}`;
+    const given = { publicName: 'full', givenBy: 'parent', givenOn: '2026-09-01', how: 'signed-form' };
+    await office.done('post', `${path}/consents`, given);
+    const archived = async () => (await office.call('get', '/archive')).body;
+    const before = await archived();
+    expect((await verifyArchive(before)).faults).toEqual([]);
+    expect(JSON.stringify(before)).toMatch(/Ottilie/);
+    const body = { reason: 'asked-by-family', backNumber: 214, ownerIds: [ids.ownerId] };
+    expect((await office.call('post', `${path}/erasures`, { pass, body })).status).toBe(201);
+    const after = await archived();
+    expect((await verifyArchive(after)).faults).toEqual([]);
+    expect(after.postings).toEqual(before.postings);
+    expect(JSON.stringify(after)).not.toMatch(/Ottilie|Brambleford|2012-04-03|Marchbank Stables/);
+    // Whoever has the older archive cannot bring the name back with it.
+    const brought = await request(service.app.server).post('/v1/archives').use(pass).send(before);
+    expect([brought.status, brought.body.showId]).toEqual([200, office.showId]);
+    expect(JSON.stringify(await archived())).not.toMatch(/Ottilie|Brambleford/);
   });
 
   test('shows at once: the result goes by back number, places and reasons stand', async () => {

@@ -105,7 +105,7 @@ function relationFaults({ archive, linesNaming }: Reading): Fault[] {
 
 function emptyLines(reading: Reading, known: Known): Fault[] {
   return reading.archive.lines
-    .filter((line) => !isSuperseded(reading, line))
+    .filter((line) => !isSuperseded(reading, line) && !isErased(reading, line))
     .flatMap((line) => {
       return namesNothing(line.body, known).map(({ member, id }) =>
         fault('line_names_nothing', `line ${line.sequence}`, `${member} ${id}`),
@@ -118,5 +118,13 @@ function isSuperseded({ linesNaming }: Reading, { type, sequence, body }: Line):
   if (type !== 'panel.changed' || typeof body.classId !== 'string') return false;
   return linesNaming('classId', body.classId).some(
     (later) => later.type === 'panel.changed' && later.sequence > sequence,
+  );
+}
+
+/** What a family agreed to goes with the name; the line that it was recorded stays. */
+function isErased({ linesNaming }: Reading, { type, sequence, body }: Line): boolean {
+  if (type !== 'consent.recorded' || typeof body.exhibitorId !== 'string') return false;
+  return linesNaming('exhibitorId', body.exhibitorId).some(
+    (later) => later.type === 'exhibitor.erased' && later.sequence > sequence,
   );
 }
