@@ -1,5 +1,6 @@
 /** The field into which the code is typed. */
-import { type FaultWords, showFault } from '../shared/fault-words.ts';
+import type { FaultWords } from '../shared/fault-words.ts';
+import { showFault } from '../shared/show-fault.ts';
 import { asWritten, isWhole } from './code.ts';
 import { element } from './screens.ts';
 

@@ -1,6 +1,7 @@
 /** The page `/pair`: a phone makes its key, is paired by a code of the show office, and says whose it is now. */
-import { showFault } from '../shared/fault-words.ts';
+
 import { keyPossible, whyNoKey } from '../shared/kept-key.ts';
+import { showFault } from '../shared/show-fault.ts';
 import { asWritten, codeInLink } from './code.ts';
 import { codeField, readCode, refuseCode } from './code-field.ts';
 import { type Found, letGo, pairWith, whoIsThis } from './pairing.ts';

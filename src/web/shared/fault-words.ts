@@ -14,15 +14,3 @@ export const keyNotKept: FaultWords = {
   what: 'This browser does not keep a key.',
   whatToDo: 'Is this a private window? Open the link in an ordinary one. The code is still good.',
 };
-
-/** Fills `place`, which a screen reader announces where it has the role alert. */
-export function showFault(place: HTMLElement, fault: FaultWords | undefined): void {
-  place.classList.toggle('fault', fault !== undefined);
-  place.replaceChildren(...(fault === undefined ? [] : [strong(fault.what), fault.whatToDo]));
-}
-
-function strong(text: string): HTMLElement {
-  const place = document.createElement('strong');
-  place.textContent = text;
-  return place;
-}
