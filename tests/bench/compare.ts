@@ -64,15 +64,18 @@ export function quantile(values: readonly number[], at: number): number {
   return ordered[Math.min(ordered.length - 1, Math.floor(at * ordered.length))] ?? Number.NaN;
 }
 
+const duration = (milliseconds: number) =>
+  milliseconds >= 1_000 ? `${digits(milliseconds / 1_000)} s` : `${digits(milliseconds)} ms`;
+
 const digits = (value: number) => (value >= 1_000 ? String(Math.round(value)) : value.toPrecision(3));
 
 export function printTable(title: string, how: string, rows: readonly Compared[]): void {
   console.log(`\n${title}\n${how}\n`);
   const cells = rows.map((row) => [
     row.name,
-    `${digits(row.oursMs)} ms`,
+    duration(row.oursMs),
     row.yardstickName,
-    `${digits(row.yardstickMs)} ms`,
+    duration(row.yardstickMs),
     digits(row.ratio),
     `${digits(row.quartiles[0])} .. ${digits(row.quartiles[1])}`,
     String(row.turns),

@@ -1,51 +1,61 @@
 /**
  * `npm run bench`: how long things take beside a yardstick in the same run. Timing is no test: nothing fails here.
- * `npm run bench -- placing` runs one part: placing, signing, reading.
+ * `npm run bench -- placing` runs one part, or several: placing, asking, sealing, signing, reading, archiving.
  */
 import { readFileSync } from 'node:fs';
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import type { ScoreSheet } from '../../src/engine/sheets/types.ts';
-import { serveLargeShow } from './large-show-service.ts';
+import { archiveShow } from './archive-show.ts';
+import { askAsPhone } from './ask-as-phone.ts';
+import { type BenchService, startBenchService } from './bench-service.ts';
 import { placeClasses } from './place-classes.ts';
+import { postShow } from './posted-show.ts';
 import { readResults } from './read-results.ts';
+import { sealLines } from './seal-lines.ts';
 import { signCards } from './sign-cards.ts';
 
-const chosen = process.argv.slice(2);
-const isChosen = (part: string) => chosen.length === 0 || chosen.includes(part);
+const parts = ['placing', 'asking', 'sealing', 'signing', 'reading', 'archiving'] as const;
+type Part = (typeof parts)[number];
 
-/** Half of the cards of a group are signed by us, half by the yardstick. */
-const groupsToSign = [
-  { classes: 6, entries: 12, judges: 15 },
-  { classes: 3, entries: 60, judges: 15 },
-] as const;
-const toPost = [
-  { entries: 12, judges: 3 },
-  { entries: 300, judges: 9 },
-] as const;
+const small = { entries: 12, judges: 3 } as const;
+const large = { entries: 300, judges: 9 } as const;
 
-console.log(`Node.js ${process.version}, ${cpus().length} x ${cpus()[0]?.model ?? 'unknown processor'}`);
-if (isChosen('placing')) await placeClasses();
-if (isChosen('signing') || isChosen('reading')) {
+const named = process.argv.slice(2);
+const unknown = named.filter((name) => !parts.some((part) => part === name));
+if (unknown.length > 0) {
+  console.error(`There is no ${unknown.join(', ')}; the parts are ${parts.join(', ')}.`);
+  process.exit(1);
+}
+const isChosen = (part: Part) => named.length === 0 || named.includes(part);
+
+/** With as much other work as there are processors, or more, ours and the yardstick wait for it. */
+const load = () =>
+  loadavg()
+    .map((one) => one.toFixed(1))
+    .join(', ');
+
+async function overTheService(bench: BenchService): Promise<void> {
   const sheet = JSON.parse(
     readFileSync(new URL('../../seed/sheets/horsemanship.json', import.meta.url), 'utf8'),
   ) as ScoreSheet;
-  const groups = isChosen('signing') ? groupsToSign : [];
-  const signing = groups.map(({ classes, ...size }) => Array.from({ length: classes }, () => size));
-  const posting = isChosen('reading') ? toPost : [];
-  const classes = [...signing.flat(), ...posting];
-  const bench = await serveLargeShow({
-    entries: Math.max(...classes.map(({ entries }) => entries)),
-    classes,
-  });
+  if (isChosen('asking')) await askAsPhone(bench);
+  if (isChosen('sealing')) await sealLines(bench);
+  if (isChosen('signing')) await signCards(bench, sheet);
+  if (!isChosen('reading') && !isChosen('archiving')) return;
+  const posted = await postShow(bench, sheet, large);
+  if (isChosen('reading')) await readResults(bench, [await postShow(bench, sheet, small), posted]);
+  if (isChosen('archiving')) await archiveShow(bench, posted);
+}
+
+console.log(`Node.js ${process.version}, ${cpus().length} x ${cpus()[0]?.model ?? 'unknown processor'}`);
+console.log(`Load of the machine over the last 1, 5 and 15 minutes before it began: ${load()}`);
+if (isChosen('placing')) await placeClasses();
+if (parts.some((part) => part !== 'placing' && isChosen(part))) {
+  const bench = await startBenchService();
   try {
-    let first = 1;
-    const numbers = [...signing, posting].map((group) => {
-      first += group.length;
-      return group.map((_, index) => first - group.length + index);
-    });
-    if (isChosen('signing')) await signCards(bench, sheet, numbers.slice(0, -1));
-    if (isChosen('reading')) await readResults(bench, sheet, numbers.at(-1) ?? []);
+    await overTheService(bench);
   } finally {
     await bench.stop();
   }
 }
+console.log(`\nLoad of the machine when it ended: ${load()}`);

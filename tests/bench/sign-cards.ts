@@ -1,35 +1,40 @@
 /** A card that is signed, from the judge's request to the answer, beside the same INSERTs by plain `pg`. */
-import { Agent, request } from 'node:http';
+import { Agent } from 'node:http';
 import pg from 'pg';
 import { largeCard } from '../../seed/large-show/large-show.ts';
-import { addRevision } from '../../src/cards/card-statements.ts';
-import { openCard } from '../../src/commands/demo/judge-cards.ts';
 import type { ReadyClass } from '../../src/commands/demo/set-up-class.ts';
+import type { CardContent } from '../../src/engine/sheets/card-types.ts';
 import type { ScoreSheet } from '../../src/engine/sheets/types.ts';
-import { appendLine } from '../../src/ledger/index.ts';
+import type { SignedCard } from '../../src/evidence/index.ts';
+import { signCard } from '../../src/phone/index.ts';
 import { randomIds } from '../../src/platform/app-parts.ts';
-import { canonicalText, hashOfText } from '../../src/platform/canonical-json.ts';
-import { sqlOver } from '../../src/platform/sql.ts';
+import { fingerprinted } from '../../src/platform/canonical-json.ts';
+import type { BenchService } from './bench-service.ts';
+import { type BenchShow, type OpenedCard, openCards, setUpBenchShow } from './bench-show.ts';
 import { type Compared, compare, printTable } from './compare.ts';
-import type { BenchService } from './large-show-service.ts';
+import { insertPlainRevision, type PlainLine, type PlainRevision } from './plain-inserts.ts';
+import { proofMaker, type ReadyRequest, send, taking } from './ready-requests.ts';
+
+/** Half of the cards of a group are signed by us, half by the yardstick. */
+const groups = [
+  { classes: 6, entries: 12, judges: 15 },
+  { classes: 3, entries: 60, judges: 15 },
+] as const;
 
 const maneuvers = [1, 2, 3, 4, 5, 6].map((position) => ({ position, name: '', coefficient: '1' }));
 
-export async function signCards(
-  bench: BenchService,
-  sheet: ScoreSheet,
-  classNumbers: readonly number[][],
-): Promise<void> {
+export async function signCards(bench: BenchService, sheet: ScoreSheet): Promise<void> {
   const plain = new pg.Client({ connectionString: bench.db.url });
   await plain.connect();
   const rows: Compared[] = [];
   try {
-    for (const numbers of classNumbers) {
-      const classes = bench.classes.filter(({ demoClass }) => numbers.includes(demoClass.number));
-      const goes = classes[0]?.demoClass.field.length ?? 0;
-      const cards = [];
-      for (const { ready } of classes) cards.push(...(await openCards(bench, ready, sheet)));
-      rows.push(await compareSigning(bench, { cards, plain, name: `sign a card of ${goes} goes` }));
+    for (const { classes, ...size } of groups) {
+      const all = Array.from({ length: classes }, () => size);
+      const show = await setUpBenchShow(bench, { entries: size.entries, classes: all });
+      const cards: SignableCard[] = [];
+      for (const ready of show.classes)
+        cards.push(...(await signable(bench, { show, ready, sheet, first: cards.length })));
+      rows.push(await compareSigning({ cards, plain, name: `sign a card of ${size.entries} goes` }));
     }
   } finally {
     await plain.end();
@@ -37,88 +42,86 @@ export async function signCards(
   printTable(
     'Signing a card',
     'POST /v1/cards/:id/signatures with the whole card and an Idempotency-Key, over HTTP on one connection of the\n' +
-      'loopback, one after another: pass checked, every mark checked, hashed, kept, told. In turns with one transaction\n' +
-      'of the same two INSERTs (revision, ledger line with NOTIFY), prepared, on one plain connection.',
+      'loopback, one after another: token, proof and signature checked, every mark checked, kept, its line sealed, told.\n' +
+      "The phone's part (signature, proof) is done before. In turns with one transaction of the same rows (revision,\n" +
+      'ledger line with NOTIFY, head), prepared, on one plain connection, with nothing signed, hashed or checked.',
     rows,
   );
 }
 
-interface CardToSign {
-  readonly cardId: string;
-  readonly classId: string;
-  readonly seatId: string;
-  readonly pass: string;
-  readonly content: ReturnType<typeof largeCard>;
+interface SignableCard {
+  readonly request: ReadyRequest;
+  readonly revision: PlainRevision;
+  readonly line: PlainLine;
 }
 
-async function openCards({ api }: BenchService, ready: ReadyClass, sheet: ScoreSheet): Promise<CardToSign[]> {
-  const cards: CardToSign[] = [];
+interface ClassToSign {
+  readonly show: BenchShow;
+  readonly ready: ReadyClass;
+  readonly sheet: ScoreSheet;
+  /** How many cards there are before: each has other marks. */
+  readonly first: number;
+}
+
+/** No card of a yardstick may stand in the ledger of the show, which would not hold any more. */
+const nobodysLedger = randomIds.next();
+
+async function signable(bench: BenchService, given: ClassToSign): Promise<SignableCard[]> {
+  const { show, ready, sheet, first } = given;
   const entries = [...ready.classEntries.values()];
-  for (const { seatId, pass } of ready.seats) {
-    const cardId = await openCard(api, { classId: ready.id, seatId, pass });
-    const content = largeCard({ sheet, maneuvers, entries, seed: String(cards.length) });
-    cards.push({ cardId, classId: ready.id, seatId, pass, content });
-  }
-  return cards;
+  const opened = await openCards(bench, show, ready);
+  return Promise.all(
+    opened.map((card, index) => {
+      const content = largeCard({ sheet, maneuvers, entries, seed: String(first + index) });
+      return signableCard(bench, card, content);
+    }),
+  );
+}
+
+type CardSeen = Pick<SignedCard, 'showId' | 'classId' | 'seatId' | 'sheet'>;
+
+async function signableCard(
+  { address, api }: BenchService,
+  { cardId, phone }: OpenedCard,
+  content: CardContent,
+): Promise<SignableCard> {
+  const as = phone.sends;
+  const { body: seen } = await api.ask<CardSeen>({ method: 'GET', path: `/cards/${cardId}`, as });
+  const { body: own } = await api.ask<{ id: string }>({ method: 'GET', path: '/phones/current', as });
+  const { showId, classId, seatId, sheet } = seen;
+  const { code, version, hash } = sheet;
+  const jws = await signCard(phone.key, {
+    ...{ form: 'ringledger signed card 1', showId, classId, seatId, cardId, sheet: { code, version, hash } },
+    ...{ revision: 1, previousHash: null, reason: null, signedAt: new Date().toISOString(), content },
+  });
+  const url = `${address}/v1/cards/${cardId}/signatures`;
+  const proven = await (await proofMaker(address, phone.key))('POST', url);
+  const headers = { ...proven, 'idempotency-key': `sign-${cardId}` };
+  const { text, hash: contentHash } = fingerprinted(content);
+  const line = { classId, seatId, cardId, revisionId: cardId, revision: 1, phoneId: own.id, jwsHash: hash };
+  return {
+    request: { method: 'POST', url, headers, body: JSON.stringify({ jws }) },
+    revision: { cardId, seatId, phoneId: own.id, text, contentHash, jws },
+    line: { ledgerId: nobodysLedger, type: 'card.signed', body: line },
+  };
 }
 
 interface Signing {
   readonly name: string;
-  readonly cards: CardToSign[];
+  readonly cards: SignableCard[];
   readonly plain: pg.Client;
 }
 
-function compareSigning(bench: BenchService, { name, cards, plain }: Signing): Promise<Compared> {
+async function compareSigning({ name, cards, plain }: Signing): Promise<Compared> {
   const agent = new Agent({ keepAlive: true, maxSockets: 1 });
-  const next = () => {
-    const card = cards.pop();
-    if (card === undefined) throw new Error('there is no card left to sign');
-    return card;
-  };
-  return compare({
+  const next = taking(cards);
+  const compared = await compare({
     name,
     yardstickName: 'its INSERTs by plain pg',
     turns: Math.floor(cards.length / 2) - 5,
-    ours: () => sign(bench.address, agent, next()),
-    yardstick: () => insert(plain, bench.ground.showId, next()),
+    ours: () => send(agent, 201, next().request),
+    yardstick: () => insertPlainRevision(plain, next()),
   });
-}
-
-function sign(address: string, agent: Agent, { cardId, pass, content }: CardToSign): Promise<void> {
-  const body = JSON.stringify({ signedAt: new Date().toISOString(), content });
-  const headers = {
-    authorization: `Bearer ${pass}`,
-    'content-type': 'application/json',
-    'content-length': Buffer.byteLength(body),
-    'idempotency-key': `sign-${cardId}`,
-  };
-  return new Promise((done, failed) => {
-    const asked = request(
-      `${address}/v1/cards/${cardId}/signatures`,
-      { method: 'POST', agent, headers },
-      (answer) => {
-        answer.resume();
-        answer.once('end', () =>
-          answer.statusCode === 201 ? done() : failed(new Error(`${answer.statusCode}`)),
-        );
-      },
-    );
-    asked.once('error', failed);
-    asked.end(body);
-  });
-}
-
-async function insert(plain: pg.Client, showId: string, card: CardToSign): Promise<void> {
-  const { cardId, classId, seatId, content } = card;
-  const sql = sqlOver(plain);
-  const at = new Date();
-  const text = canonicalText(content);
-  const revisionId = randomIds.next();
-  await plain.query('BEGIN');
-  await sql.rows(addRevision, [revisionId, cardId, 1, text, hashOfText(text), null, seatId, at, at, null]);
-  await appendLine(
-    { sql },
-    { showId, type: 'card.signed', body: { classId, seatId, cardId, revisionId }, at },
-  );
-  await plain.query('COMMIT');
+  agent.destroy();
+  return compared;
 }
