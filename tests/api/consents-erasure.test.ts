@@ -5,6 +5,7 @@ import { verifyArchive } from '../../src/archive/offline.ts';
 import { evidenceTypes, kidOf, readJws } from '../../src/evidence/index.ts';
 import { firstBreak, readSealedLines } from '../../src/ledger/index.ts';
 import { fingerprint } from '../../src/platform/canonical-json.ts';
+import { inSqlTransaction } from '../../src/platform/database.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 import { passFor } from '../support/test-passes.ts';
 import { allReadings, child, givesAway, type PostedChild, postedChild } from './consents-readers.ts';
@@ -201,6 +202,32 @@ describe('an erasure', () => {
     expect(again.text).not.toMatch(givesAway);
     const where = { showId: posted.showId, name: child.name };
     expect(await service.parts.db.prisma.exhibitor.count({ where })).toBe(1);
+  });
+
+  test('waits for an answer with the name in it that is being written', async () => {
+    const status = `/v1/shows/${posted.showId}/classes/${posted.classId}/entries/${posted.entryIds[0]}/status`;
+    const set = request(service.app.server)
+      .put(status)
+      .use(posted.manager)
+      .set('idempotency-key', 'just-now')
+      .send({ status: 'checked-in' });
+    let erased: Promise<request.Response> | undefined;
+    let written: Promise<request.Response> | undefined;
+    await inSqlTransaction(service.parts.db, async (tx) => {
+      const lock = 'SELECT id FROM show_class WHERE id = $1 FOR NO KEY UPDATE';
+      await tx.sql.row({ name: 'test.hold-class', text: lock }, [posted.classId]);
+      written = set.then((answer) => answer);
+      await new Promise((done) => setTimeout(done, 500));
+      erased = erase().then((answer) => answer);
+      await new Promise((done) => setTimeout(done, 500));
+    });
+    expect([(await written)?.status, (await erased)?.status]).toEqual([200, 201]);
+    expect((await written)?.text).toMatch(/Adamaris/);
+    expect((await erased)?.body.answersForgotten).toBe(1);
+    const kept = await service.parts.db.prisma.idempotencyKey.findFirstOrThrow({
+      where: { key: 'just-now' },
+    });
+    expect(kept).toMatchObject({ status: 200, response: null, requestHash: '0'.repeat(64) });
   });
 
   test('asks for a back number or the id of just this exhibitor, and for a manager', async () => {

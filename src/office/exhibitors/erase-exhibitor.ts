@@ -70,17 +70,43 @@ export async function eraseExhibitor(parts: AppParts, tx: Transaction, asked: As
   const { showId, exhibitorId, erasure } = asked;
   const at = parts.clock.now();
   await lockShow(tx, showId);
+  await tx.sql.rows(lockClasses, [showId]);
   const exhibitor = await tx.prisma.exhibitor.findFirst({
     where: { id: exhibitorId, showId },
-    include: { entries: { include: { classEntries: { select: { id: true } } } } },
+    include: withEntries,
   });
   if (exhibitor === null) throw problem('not_found');
   mustNotBeErased(exhibitor);
-  const { entries } = exhibitor;
+  const { name, entries } = exhibitor;
   mustBeRepeated(asked, entries);
   mustBeOwners(erasure.ownerIds, entries);
-  await tx.sql.rows(lockClassesOf, [exhibitorId]);
-  const stillWritten = await whereWritten(tx, { showId, name: exhibitor.name });
+  const stillWritten = await whereWritten(tx, { showId, name });
+  const removed = await makeNameless(tx, { ...asked, at });
+  const answersForgotten = await forgetAnswers(tx, [
+    ...[exhibitorId, ...erasure.ownerIds],
+    ...entries.flatMap(({ id: entry, classEntries }) => [entry, ...classEntries.map((one) => one.id)]),
+    ...(await entriesOfOwners(tx, erasure.ownerIds)),
+  ]);
+  await tellNamesChanged(parts, tx, { showId, at });
+  await appendLine(parts, tx, {
+    ...{ showId, type: 'exhibitor.erased', at },
+    body: { exhibitorId, reason: erasure.reason, ownerIds: erasure.ownerIds },
+  });
+  return { exhibitorId, erasedAt: at.toISOString(), answersForgotten, stillWritten, ...removed };
+}
+
+/** Whoever is changing a class may be writing an answer with the name in it: it is waited for. */
+const lockClasses: Statement = {
+  name: 'office.lock-classes-of-show',
+  text: 'SELECT id FROM show_class WHERE show_id = $1::uuid ORDER BY id FOR NO KEY UPDATE',
+};
+
+const withEntries = { entries: { include: { classEntries: { select: { id: true } } } } } as const;
+
+async function makeNameless(
+  tx: Transaction,
+  { showId, exhibitorId, erasure, at }: Asked & { readonly at: Date },
+): Promise<Pick<ErasureBody, 'consentsRemoved' | 'ownersErased'>> {
   await tx.prisma.exhibitor.update({
     where: { id: exhibitorId },
     data: {
@@ -93,43 +119,15 @@ export async function eraseExhibitor(parts: AppParts, tx: Transaction, asked: As
     where: { id: { in: erasure.ownerIds }, showId },
     data: { name: erasedName },
   });
-  const records = entries.flatMap(({ id: entry, classEntries }) => [
-    entry,
-    ...classEntries.map((one) => one.id),
-  ]);
-  const held = [
-    exhibitorId,
-    ...records,
-    ...(await entriesOfOwners(tx, erasure.ownerIds)),
-    ...erasure.ownerIds,
-  ];
-  const answersForgotten = await forgetAnswers(tx, held);
-  await tellNamesChanged(parts, tx, { showId, at });
-  await appendLine(parts, tx, {
-    ...{ showId, type: 'exhibitor.erased', at },
-    body: { exhibitorId, reason: erasure.reason, ownerIds: erasure.ownerIds },
-  });
-  return {
-    ...{ exhibitorId, erasedAt: at.toISOString(), answersForgotten, stillWritten },
-    ...{ consentsRemoved: consents.count, ownersErased: owners.count },
-  };
+  return { consentsRemoved: consents.count, ownersErased: owners.count };
 }
 
-/** Whoever is changing one of these classes may be writing an answer with the name in it: it is waited for. */
-const lockClassesOf: Statement = {
-  name: 'office.lock-classes-of-exhibitor',
-  text: `SELECT id FROM show_class WHERE id IN (
-           SELECT class_entry.class_id FROM class_entry JOIN entry ON entry.id = class_entry.entry_id
-           WHERE entry.exhibitor_id = $1::uuid)
-         ORDER BY id FOR NO KEY UPDATE`,
-};
-
-interface EntryOfHers {
+interface OwnEntry {
   readonly backNumber: number;
   readonly ownerId: string | null;
 }
 
-function mustBeRepeated({ exhibitorId, erasure }: Asked, entries: readonly EntryOfHers[]): void {
+function mustBeRepeated({ exhibitorId, erasure }: Asked, entries: readonly OwnEntry[]): void {
   const errors: FieldFault[] = [];
   if (erasure.exhibitorId !== undefined && erasure.exhibitorId !== exhibitorId) {
     errors.push({ field: '/exhibitorId', message: 'it is not the id of the exhibitor in the address' });
@@ -141,7 +139,7 @@ function mustBeRepeated({ exhibitorId, erasure }: Asked, entries: readonly Entry
   if (errors.length > 0) throw problem('erasure_not_confirmed', { errors });
 }
 
-function mustBeOwners(ownerIds: readonly string[], entries: readonly EntryOfHers[]): void {
+function mustBeOwners(ownerIds: readonly string[], entries: readonly OwnEntry[]): void {
   const message = 'it is not the owner of a horse that this exhibitor is entered with';
   const errors = ownerIds.flatMap((ownerId, index) =>
     entries.some((entry) => entry.ownerId === ownerId) ? [] : [{ field: `/ownerIds/${index}`, message }],
