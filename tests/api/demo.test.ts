@@ -4,13 +4,20 @@ import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import canonicalize from 'canonicalize';
+import type { JWK } from 'jose';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { apiAt } from '../../src/commands/demo/api.ts';
+import { verifyArchive } from '../../src/archive/offline.ts';
+import { apiAt, bare } from '../../src/commands/demo/api.ts';
 import { readDemoShow } from '../../src/commands/demo/demo-files.ts';
 import { type FilledDemo, fillDemo, reopenDemo } from '../../src/commands/demo/fill-demo.ts';
 import { findDemo } from '../../src/commands/demo/find-demo.ts';
 import { KeptFiles } from '../../src/commands/demo/kept-files.ts';
 import type { DemoOffice } from '../../src/commands/demo/office-people.ts';
+import { inviteOwnPhone } from '../../src/commands/demo/own-phone.ts';
+import { sessionOf } from '../../src/commands/demo/sign-in.ts';
+import { findPlaces } from '../../src/commands/demo/tour-places.ts';
+import { resultStops } from '../../src/commands/demo/tour-results.ts';
+import { trustStops } from '../../src/commands/demo/tour-trust.ts';
 import { addBundledSheets } from '../../src/office/index.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 
@@ -222,6 +229,129 @@ describe('the invented show', () => {
     expect((await entry(4, 109)).name).toBe('Tilda Whitlatch');
   });
 });
+
+describe('the office and the phones of the demo', () => {
+  const accounts = () => office.files.logIns()?.accounts ?? {};
+
+  it('are a manager, a show secretary and a points secretary, marked as of the demo', async () => {
+    const rows = await tested.parts.db.prisma.account.findMany();
+    expect(rows.map(({ signIn, duty, demo: ofDemo }) => [signIn, duty, ofDemo]).sort()).toEqual([
+      ['manager', 'manager', true],
+      ['points', 'points-secretary', true],
+      ['secretary', 'secretary', true],
+    ]);
+  });
+
+  it('have log-ins and keys in files that nobody else may read', () => {
+    for (const file of [office.files.logInsFile, office.files.phonesFile]) {
+      expect(statSync(file).mode & 0o777).toBe(0o600);
+    }
+    const passwords = Object.values(accounts()).map(({ password }) => password);
+    expect(new Set(passwords).size).toBe(3);
+    for (const password of passwords) expect(password).toMatch(/^[\w-]{20}$/);
+  });
+
+  it('sign every card but one: that came on paper, and two people typed it', async () => {
+    const revisions = await tested.parts.db.prisma.cardRevision.findMany();
+    const onPaper = revisions.filter(({ jws }) => jws === null);
+    expect(revisions.length).toBeGreaterThan(35);
+    expect(onPaper).toHaveLength(1);
+    const { items } = await ofClass<{ items: PaperCard[] }>(12, '/paper-cards');
+    expect(items.map(({ id, status }) => [id, status])).toEqual([[onPaper[0]?.paperCardId, 'accepted']]);
+    expect(new Set(items[0]?.entries.map(({ accountId }) => accountId)).size).toBe(2);
+  });
+
+  it('show where the two who typed the paper differ before it is mended', () => {
+    expect(said.filter((line) => line.includes('on paper differ'))).toEqual([
+      expect.stringMatching(/differ at 260, ranking: \d and \d$/),
+      expect.stringMatching(/differ at 266, ranking: \d and \d$/),
+    ]);
+  });
+
+  it('leave names and secrets out of the ledger', async () => {
+    const lines = await tested.parts.db.prisma.ledgerLine.findMany();
+    const text = JSON.stringify(lines.map(({ body, actor }) => [body, actor]));
+    const names = [...demo.exhibitors, ...demo.office].map(({ name }) => name);
+    const secrets = Object.values(accounts()).flatMap((one) => [one.password, one.totpSecret, one.session]);
+    for (const word of [...names, ...demo.judges, ...secrets]) expect(text).not.toContain(word);
+  });
+});
+
+describe('the archive of the invented show', () => {
+  it('holds when it is checked without the service, and no longer when one mark is changed', async () => {
+    const answer = await filled.secretary({ method: 'GET', path: `/v1/shows/${showId}/archive?names=none` });
+    const archive = await answer.text();
+    const keys = await fetch(`${office.api.address}/.well-known/jwks.json`);
+    const { keys: trustedKeys } = (await keys.json()) as { keys: JWK[] };
+    expect((await verifyArchive(JSON.parse(archive), { trustedKeys })).faults).toEqual([]);
+    // The line of the tour: sed changes the first of the line, as `replace` does.
+    const changed = archive.replace('"mark":"1"', '"mark":"2"');
+    const codes = (await verifyArchive(JSON.parse(changed), { trustedKeys })).faults.map(({ code }) => code);
+    expect(codes).toContain('card_differs');
+    expect(codes).toContain('posting_recomputed_differs');
+  });
+});
+
+describe('the next start of the demo', () => {
+  it('finds the show in place, and its office and phones know each other again', async () => {
+    expect(await findDemo(office.api, demo)).toBe(showId);
+    const phones = await tested.parts.db.prisma.phone.count();
+    const again = await reopenDemo(office, showId);
+    expect([...again.phones.keys()]).toEqual([...filled.phones.keys()]);
+    expect(await tested.parts.db.prisma.phone.count()).toBe(phones);
+  });
+
+  it('pairs a phone again whose key is gone', async () => {
+    const kept = office.files.phones();
+    const { gate: _lost, ...keys } = kept?.keys ?? {};
+    office.files.keepPhones({ showId, keys });
+    const again = await reopenDemo(office, showId);
+    const answer = await again.phones.get('gate')?.sends({ method: 'GET', path: '/v1/phones/current' });
+    expect(await answer?.json()).toMatchObject({ role: 'gate', show: { id: showId } });
+  });
+
+  it('signs an account in again whose session has ended, with the next code of its app', async () => {
+    const logIn = office.files.logIns()?.accounts.secretary;
+    if (logIn === undefined) throw new Error('there is no secretary');
+    const ended = { ...logIn, session: 'rls_of-last-week' };
+    tested.clock.set(new Date().toISOString());
+    const session = await sessionOf(office.api, ended);
+    const as = bare(office.api.address, session);
+    const { body } = await office.api.ask({ method: 'GET', path: '/sessions/current', as });
+    expect(body).toMatchObject({ account: { signIn: 'secretary' } });
+  });
+
+  it('says what to look at: every address answers, and every command of a phone or the office too', async () => {
+    const places = await findPlaces(filled);
+    const stops = [...resultStops(places), ...trustStops(places, folder)];
+    const commands = stops.flatMap((stop) => stop.commands);
+    const addresses = commands.filter((command) => command.startsWith('http'));
+    expect(addresses.length).toBeGreaterThan(10);
+    for (const one of addresses) expect(`${one} ${(await fetch(one)).status}`).toBe(`${one} 200`);
+    const read = commands.filter((command) => /^curl -s -H .* 'http[^']*'$/.test(command));
+    for (const command of read.filter((one) => !one.includes(' -X '))) {
+      const path = /'(http[^']*)'$/.exec(command)?.[1]?.slice(office.api.address.length) ?? '';
+      expect(`${path} ${(await filled.secretary({ method: 'GET', path })).status}`).toBe(`${path} 200`);
+    }
+  });
+
+  it('has one open invitation for a phone of your own, and takes that of the start before back', async () => {
+    const before = await inviteOwnPhone(filled, false);
+    const { code, link, here, qr } = await inviteOwnPhone(filled, false);
+    expect(code).not.toBe(before.code);
+    expect(link).toBe(`${office.api.address}/pair#${code}`);
+    expect(here).toMatch(/^http:\/\/localhost:\d+\/pair#/);
+    expect(qr.split('\n').length).toBeGreaterThan(12);
+    const { items } = await read<{ items: { state: string }[] }>(`/shows/${showId}/invitations`);
+    expect(items.filter(({ state }) => state === 'open')).toHaveLength(1);
+  });
+});
+
+interface PaperCard {
+  readonly id: string;
+  readonly status: string;
+  readonly entries: readonly { readonly accountId: string }[];
+}
 
 /** As api-docs/guide.md says it: RFC 8785 by the library of its author, SHA-256 by Node.js. */
 const fingerprint = (value: unknown) =>

@@ -11,6 +11,7 @@ export function resultStops(places: Places): TourStop[] {
       what: 'Class 2: 157 and 176 are tied by majority, broken by its size; 182 was off pattern and stands below all',
       commands: [
         `${ofClass(2)}/result`,
+        `${ofClass(2)}/result.csv`,
         `${ofClass(2)}/result/entries/157`,
         `${ofClass(2)}/result/entries/182`,
       ],

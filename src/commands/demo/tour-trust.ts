@@ -33,6 +33,10 @@ export function trustStops(places: Places, folder: string): TourStop[] {
       commands: [`${address}/.well-known/jwks.json`, `${v1}/postings/${firstPosting}`],
     },
     exportAndVerify(places, folder),
+    {
+      what: 'A rehearsal: a practice show like this one, without a name and without a card; nothing of it reaches this show',
+      commands: [by('SECRETARY', `${show}/rehearsals`, '-X POST ')],
+    },
   ];
 }
 
