@@ -12,7 +12,7 @@ import { FuzzRun } from './run.ts';
 const seed = Number(process.env.FUZZ_SEED ?? 20_261_125);
 const wanted = Number(process.env.FUZZ_REQUESTS ?? 20_000);
 /** After so many the show is set up anew: by then sessions were ended, phones taken back, classes cancelled. */
-const perShow = 2_500;
+const perShow = 4_000;
 const longestRunMilliseconds = 900_000;
 
 const say = (line: string) => console.error(`[fuzz] ${line}`);
