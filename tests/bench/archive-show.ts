@@ -10,7 +10,7 @@ import { compare, printTable } from './compare.ts';
 import type { PostedShow } from './posted-show.ts';
 import { startProcess, whole } from './processes.ts';
 
-const turns = 5;
+const turns = 3;
 const calls = { ours: 1, yardstick: 5 };
 
 export async function archiveShow(bench: BenchService, { showId }: PostedShow): Promise<void> {
@@ -29,17 +29,22 @@ export async function archiveShow(bench: BenchService, { showId }: PostedShow): 
   const pass = () => [JSON.parse(text), createHash('sha256').update(text).digest('hex')];
   const yardstick = { yardstickName: 'JSON.parse and SHA-256', yardstick: pass, turns, calls };
   const command = commandOver(text, { keys: trustedKeys });
-  const rows = [
-    await compare({ name: 'verify', ours: verify, ...yardstick }),
-    await compare({ name: 'npm run verify, start to end', ours: command.run, ...yardstick }),
-    await compare({ name: 'export', ours: takeOut, ...yardstick }),
-  ];
-  command.stop();
+  const rows = [];
+  try {
+    rows.push(
+      await compare({ name: 'verify', ours: verify, ...yardstick }),
+      await compare({ name: 'verify as a command', ours: command.run, ...yardstick }),
+      await compare({ name: 'export', ours: takeOut, ...yardstick }),
+    );
+  } finally {
+    command.stop();
+  }
   printTable(
     `The archive of a show, ${(Buffer.byteLength(text) / 1_048_576).toFixed(1)} MiB`,
     'A class of 300 entries before nine judges, signed and posted. Verifying reads the form, checks the chain and every\n' +
-      'seal and signature, and computes the posting anew, in one thread; the second row is the command in a process of its\n' +
-      'own. Exporting is GET /v1/shows/:id/archive over the loopback. In turns with one JSON.parse and one SHA-256 of it.',
+      'seal and signature, and computes the posting anew, in one thread; the second row is the whole command, with the\n' +
+      'start of Node.js and the translation of the sources. Exporting is GET /v1/shows/:id/archive over the loopback.\n' +
+      'In turns with one JSON.parse and one SHA-256 of the same text.',
     rows,
   );
 }

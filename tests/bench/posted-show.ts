@@ -4,10 +4,9 @@ import { signCard } from '../../src/commands/demo/judge-cards.ts';
 import { postClass } from '../../src/commands/demo/post-class.ts';
 import type { ScoreSheet } from '../../src/engine/sheets/types.ts';
 import type { BenchService } from './bench-service.ts';
-import { openCards, setUpBenchShow } from './bench-show.ts';
+import { type BenchShow, openCards, setUpBenchShow } from './bench-show.ts';
 
-export interface PostedShow {
-  readonly showId: string;
+export interface PostedShow extends Pick<BenchShow, 'showId' | 'phones'> {
   readonly classId: string;
 }
 
@@ -27,5 +26,5 @@ export async function postShow(bench: BenchService, sheet: ScoreSheet, size: Cla
     await signCard({ api, phone, cardId, classEntries }, card);
   }
   await postClass({ api, secretary: office }, { classId, state: 'provisional' });
-  return { showId: show.showId, classId };
+  return { showId: show.showId, phones: show.phones, classId };
 }

@@ -11,7 +11,7 @@ export const startProcess = (
   file: string,
   { environment = {}, args = [] }: { readonly environment?: NodeJS.ProcessEnv; readonly args?: string[] },
 ): ChildProcess =>
-  spawn(process.execPath, ['--import', 'tsx', file, ...args], {
+  spawn(process.execPath, ['--disable-warning=DeprecationWarning', '--import', 'tsx', file, ...args], {
     cwd: checkout,
     env: { ...process.env, NODE_ENV: 'production', ...environment },
     stdio: ['ignore', 'ignore', 'inherit'],

@@ -1,9 +1,9 @@
 /** A posted result read by many, beside a bare route that sends the same bytes. */
 import autocannon from 'autocannon';
 import type { BenchService } from './bench-service.ts';
+import { besideBareRoute } from './beside-bare-route.ts';
 import { type Compared, printTable, quantile } from './compare.ts';
 import type { PostedShow } from './posted-show.ts';
-import { serveBare } from './serve-bare.ts';
 
 const connections = 50;
 const secondsEach = 2;
@@ -16,11 +16,11 @@ export async function readResults({ address }: BenchService, posted: readonly Po
     const answer = await fetch(url);
     const [text, etag] = [await answer.text(), answer.headers.get('etag') ?? ''];
     const size = `${Math.round(Buffer.byteLength(text) / 1024)} KiB`;
-    const bare = await serveBare(text);
-    rows.push(await compareLoad(`GET a result of ${size}`, { ours: { url }, bare }));
-    const known = { ours: { url, etag }, bare: { url: bare.url, etag: '"bare"' } };
-    rows.push(await compareLoad(`GET it again: 304`, known));
-    await bare.stop();
+    await besideBareRoute(text, async (bare) => {
+      rows.push(await compareLoad(`GET a result of ${size}`, { ours: { url }, bare: { url: bare } }));
+      const known = { ours: { url, etag }, bare: { url: bare, etag: '"bare"' } };
+      rows.push(await compareLoad(`GET it again: 304`, known));
+    });
   }
   printTable(
     'Reading a posted result',

@@ -115,13 +115,15 @@ interface Signing {
 async function compareSigning({ name, cards, plain }: Signing): Promise<Compared> {
   const agent = new Agent({ keepAlive: true, maxSockets: 1 });
   const next = taking(cards);
-  const compared = await compare({
-    name,
-    yardstickName: 'its INSERTs by plain pg',
-    turns: Math.floor(cards.length / 2) - 5,
-    ours: () => send(agent, 201, next().request),
-    yardstick: () => insertPlainRevision(plain, next()),
-  });
-  agent.destroy();
-  return compared;
+  try {
+    return await compare({
+      name,
+      yardstickName: 'its INSERTs by plain pg',
+      turns: Math.floor(cards.length / 2) - 5,
+      ours: () => send(agent, 201, next().request),
+      yardstick: () => insertPlainRevision(plain, next()),
+    });
+  } finally {
+    agent.destroy();
+  }
 }

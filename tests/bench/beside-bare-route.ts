@@ -3,13 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { freePort, ready, startProcess, stopProcess } from './processes.ts';
 
-export interface BareRoute {
-  readonly url: string;
-  readonly stop: () => Promise<void>;
-}
-
-/** A Fastify with one route that answers with `text` and looks at no database, in a process of its own. */
-export async function serveBare(text: string): Promise<BareRoute> {
+/** While `work` runs, a Fastify in a process of its own answers at `url` with `text`, and looks at no database. */
+export async function besideBareRoute<Done>(
+  text: string,
+  work: (url: string) => Promise<Done>,
+): Promise<Done> {
   const folder = mkdtempSync(join(tmpdir(), 'ringledger-bench-'));
   const file = join(folder, 'answer.json');
   writeFileSync(file, text);
@@ -18,10 +16,11 @@ export async function serveBare(text: string): Promise<BareRoute> {
   const child = startProcess('tests/bench/bare-route.ts', {
     environment: { PORT: String(port), BARE_FILE: file },
   });
-  await ready(child, url);
-  const stop = async () => {
+  try {
+    await ready(child, url);
+    return await work(url);
+  } finally {
     await stopProcess(child);
     rmSync(folder, { recursive: true });
-  };
-  return { url, stop };
+  }
 }
