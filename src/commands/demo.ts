@@ -42,7 +42,12 @@ async function main(): Promise<void> {
     await stopPostgres();
     throw error;
   }
-  console.log(await showAround(running, { files, fresh: values.fresh }));
+  try {
+    console.log(await showAround(running, { files, fresh: values.fresh }));
+  } catch (error) {
+    await running.stop();
+    throw error;
+  }
 }
 
 /** Where no DATABASE_URL is set: the embedded PostgreSQL, with a database for the demo alone. */
