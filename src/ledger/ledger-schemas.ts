@@ -5,11 +5,12 @@ import { lineTypes } from './event-catalogue.ts';
 const moment = z.iso
   .datetime({ offset: true, error: 'it must be a moment like 2026-05-02T14:03:05Z' })
   .transform((text) => new Date(text));
-const lineType = z.enum(lineTypes, 'it must be a type of api-docs/events.md');
+const error = 'it must be a type of api-docs/events.md';
+const lineType = z.enum(lineTypes, error);
 
 export const ledgerQuery = z.strictObject({
   type: z
-    .union([lineType.transform((one) => [one]), z.array(lineType).max(lineTypes.length)])
+    .union([lineType.transform((one) => [one]), z.array(lineType).max(lineTypes.length)], { error })
     .optional()
     .describe('Only lines of this type; several: ?type=card.signed&type=card.amended'),
   classId: z.uuid().toLowerCase().optional().describe('Only lines about this class.'),

@@ -131,6 +131,7 @@ describe('the ledger of a show', () => {
     const { status, body } = await ledger(query);
     expect([status, body.code]).toEqual([400, 'invalid_request']);
     expect(body.errors.map((error: Made) => error.field)).toEqual([field]);
+    expect(body.errors[0].message).not.toBe('Invalid input');
   });
 
   it('is for the office of that show alone', async () => {
