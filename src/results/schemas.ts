@@ -263,12 +263,10 @@ export const boardAnswer = z.object({
   ),
 });
 
+const likeThis = 'it must be a class id, a colon and a weight, as in 0198...:0.5';
 const weightedClass = z
   .string()
-  .regex(
-    /^[0-9a-f-]{36}:\d{1,4}(\.\d{1,4})?$/,
-    'it must be a class id, a colon and a weight, as in 0198...:0.5',
-  )
+  .regex(/^[0-9a-f-]{36}:\d{1,4}(\.\d{1,4})?$/, likeThis)
   .refine(
     (text) => (parseDecimal(text.slice(37))?.compare(0) ?? 0) > 0,
     'the weight must be a decimal of more than 0',
@@ -279,7 +277,7 @@ const weightedClass = z
 
 export const combinationQuery = z.strictObject({
   phase: z
-    .union([weightedClass.transform((phase) => [phase]), z.array(weightedClass)])
+    .union([weightedClass.transform((phase) => [phase]), z.array(weightedClass)], { error: likeThis })
     .refine((phases) => phases.length >= 2 && phases.length <= 20, 'name two classes or more, twenty at most')
     .refine(
       (phases) => new Set(phases.map(({ classId }) => classId)).size === phases.length,
