@@ -1,8 +1,11 @@
 import type { AddressInfo } from 'node:net';
 import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openSession } from '../../src/access/index.ts';
+import { inSqlTransaction } from '../../src/platform/database.ts';
 import { sendRaw } from '../support/raw-request.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
+import { passFor } from '../support/test-passes.ts';
 
 const nobody = '0198f0a0-0000-7000-8000-000000000000';
 
@@ -21,11 +24,12 @@ describe('requests that no honest program sends', () => {
 
   // RFC 9110, 15.5.9: 408. A body that trickles in holds a connection; OWASP calls the attack "slow HTTP POST".
   test('a body that trickles in is cut off in time, and nothing is done with what came', async () => {
-    const post = head('POST', '/v1/shows', ['content-type: application/json', 'content-length: 5000']);
-    const trickle = Array.from({ length: 40 }, () => ({ text: '{', afterMilliseconds: 200 }));
+    // Signing in needs no pass, so the body is waited for.
+    const post = head('POST', '/v1/sessions', ['content-type: application/json', 'content-length: 5000']);
+    const trickle = Array.from({ length: 60 }, () => ({ text: ' ', afterMilliseconds: 200 }));
     const answer = await sendRaw(port, [{ text: post }, ...trickle]);
-    expect(answer.milliseconds).toBeLessThan(6_000);
-    expect([401, 408]).toContain(answer.status);
+    expect(answer.milliseconds).toBeLessThan(8_000);
+    expect(answer.text).toContain('"code":"request_too_slow"');
     await alive();
   });
 
@@ -123,6 +127,50 @@ describe('a network address that asks too much', () => {
     for (let asked = 0; asked < 5; asked += 1) await ask(`2001:db8::${asked + 1}`).expect(200);
     await ask('2001:db8::ffff').expect(429);
     await ask('2001:db8:0:1::1').expect(200);
+  });
+});
+
+describe('a known sender who asks too much', () => {
+  let service: TestApp;
+  beforeAll(async () => {
+    service = await buildTestApp({
+      environment: {
+        SENDER_REQUESTS_PER_MINUTE: '4',
+        SIGN_INS_PER_MINUTE: '3',
+        TRUSTED_PROXIES: '127.0.0.1',
+      },
+    });
+  });
+  afterAll(() => service.close());
+  const ask = (authorization: string, from: string) =>
+    request(service.app.server).get('/v1/sessions/current').set({ authorization, 'x-forwarded-for': from });
+
+  test('is refused wherever it asks from, and in whichever of its sessions; others are not', async () => {
+    const { token, accountId } = await passFor(service, { role: 'manager' });
+    const other = await passFor(service, { role: 'manager' });
+    const second = await inSqlTransaction(service.parts.db, (tx) =>
+      openSession(service.parts, tx, accountId),
+    );
+    for (let asked = 1; asked <= 4; asked += 1) await ask(`Bearer ${token}`, `192.0.2.${asked}`).expect(200);
+    const refused = await ask(`Bearer ${token}`, '192.0.2.5').expect(429);
+    expect(Number(refused.headers['retry-after'])).toBeGreaterThan(0);
+    await ask(`Bearer ${second.token}`, '192.0.2.6').expect(429);
+    await ask(`Bearer ${other.token}`, '192.0.2.5').expect(200);
+  });
+
+  // OWASP ASVS 5.0, 6.3.1: guessing is slowed; doors are what needs no pass and changes something.
+  test.each([
+    [1, '/v1/sessions', { signIn: 'nobody', password: 'a guess', totpCode: '000000' }],
+    [2, '/v1/account-setups', { setupCode: 'a guess' }],
+    [3, '/v1/account-setups/completions', { setupCode: 'a guess' }],
+    [4, '/v1/pairings', { code: 'AAAA-AAAA' }],
+    [5, '/v1/phone-tokens', {}],
+  ])('an address (%i) that guesses at %s is refused after some', async (place, address, body) => {
+    const from = `198.51.100.${place}`;
+    const guess = () => request(service.app.server).post(address).set('x-forwarded-for', from).send(body);
+    for (let guessed = 0; guessed < 3; guessed += 1) expect((await guess()).status).not.toBe(429);
+    expect((await guess().expect(429)).body.code).toBe('too_many_requests');
+    await request(service.app.server).get('/health/live').set('x-forwarded-for', from).expect(200);
   });
 });
 
