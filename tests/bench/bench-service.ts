@@ -27,6 +27,7 @@ export interface BenchService {
   readonly db: Database;
   /** What the service seals with. */
   readonly keys: ServiceKeys;
+  /** Lets go of everything, and leaves nothing behind but the embedded PostgreSQL. */
   readonly stop: () => Promise<void>;
 }
 
@@ -35,7 +36,7 @@ export const say = (line: string) => console.error(`[bench] ${line}`);
 export async function startBenchService(): Promise<BenchService> {
   const undo: (() => unknown)[] = [];
   const stop = async () => {
-    for (const step of undo.reverse()) await step();
+    for (let step = undo.pop(); step !== undefined; step = undo.pop()) await step();
   };
   try {
     return { ...(await start(undo)), stop };

@@ -53,6 +53,8 @@ console.log(`Load of the machine over the last 1, 5 and 15 minutes before it beg
 if (isChosen('placing')) await placeClasses();
 if (parts.some((part) => part !== 'placing' && isChosen(part))) {
   const bench = await startBenchService();
+  for (const signal of ['SIGINT', 'SIGTERM'])
+    process.once(signal, () => bench.stop().finally(() => process.exit(1)));
   try {
     await overTheService(bench);
   } finally {
