@@ -117,7 +117,7 @@ export const readRevisions: Statement = {
 export const readRevision: Statement = {
   name: 'cards.read-revision',
   text: `
-    SELECT id, revision, content, content_hash AS "contentHash", previous_hash AS "previousHash",
+    SELECT id, revision, content, jws, phone_id AS "phoneId", content_hash AS "contentHash", previous_hash AS "previousHash",
            signed_at AS "signedAt", received_at AS "receivedAt", amendment_reason AS reason, ${paper}
     FROM card_revision WHERE card_id = $1::uuid AND revision = $2`,
 };

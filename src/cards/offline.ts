@@ -1,3 +1,3 @@
 /** The door of the cards for what runs without a database. */
 export { contentSchema } from './card-schemas.ts';
-export { paperSeal } from './paper/paper-seal.ts';
+export { hashWithSalt } from './paper/hash-with-salt.ts';

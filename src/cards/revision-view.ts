@@ -26,7 +26,13 @@ export const revisionSchema = z.strictObject(head).meta({ id: 'CardRevisionHead'
 export type RevisionView = z.output<typeof revisionSchema>;
 
 export const fullRevisionSchema = z
-  .strictObject({ ...head, cardId: z.string(), content: contentSchema })
+  .strictObject({
+    ...head,
+    cardId: z.string(),
+    content: contentSchema,
+    phoneId: z.string().nullable().describe('Whose key signed it; null: from paper.'),
+    jws: z.string().nullable().describe('As the phone signed it (RFC 7515); null: from paper.'),
+  })
   .meta({ id: 'CardRevision' });
 
 export const signedSchema = z
@@ -71,4 +77,6 @@ export const fullRevisionView = (cardId: string, revision: SignedRevision) => ({
   ...revisionView(revision),
   cardId,
   content: revision.content,
+  phoneId: revision.phoneId,
+  jws: revision.jws,
 });

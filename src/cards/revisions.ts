@@ -25,6 +25,9 @@ export interface RevisionHead {
 
 export interface SignedRevision extends RevisionHead {
   readonly content: CardContent;
+  /** As the phone signed it; `null`: from paper. */
+  readonly jws: string | null;
+  readonly phoneId: string | null;
 }
 
 interface Added {
@@ -49,7 +52,7 @@ export interface AcceptedPaper {
   readonly enteredBy: string;
   readonly checkedBy: string;
   /** Fingerprint of content and salt. */
-  readonly seal: string;
+  readonly saltedHash: string;
 }
 
 /** Keeps the revision and its ledger line, which tells everyone who listens. Call it last: the ledger locks. */
@@ -67,25 +70,25 @@ export async function writeRevision(
     signedAt: added.signedAt,
     receivedAt: parts.clock.now(),
     reason: added.reason,
-    ...paperOf(added),
+    ...originOf(added),
     content,
   };
   await tx.sql.rows(statements.addRevision, [
     ...[written.id, card.id, written.revision, text, written.contentHash, written.previousHash],
     ...[card.seatId, written.signedAt, written.receivedAt, written.reason],
-    ...('phone' in added
-      ? [added.phone.jws, added.phone.phoneId, null]
-      : [null, null, added.paper.paperCardId]),
+    ...[written.jws, written.phoneId, written.paperCardId],
   ]);
   const line = lineOf(card, { written, added });
   await appendLine(parts, tx, { showId: card.showId, ...line, at: written.receivedAt });
   return written;
 }
 
-function paperOf(added: NewRevision): Pick<RevisionHead, 'paperCardId' | 'paperAccountIds'> {
-  if ('phone' in added) return { paperCardId: null, paperAccountIds: null };
+type Origin = Pick<SignedRevision, 'jws' | 'phoneId' | 'paperCardId' | 'paperAccountIds'>;
+
+function originOf(added: NewRevision): Origin {
+  if ('phone' in added) return { ...added.phone, paperCardId: null, paperAccountIds: null };
   const { paperCardId, enteredBy, checkedBy } = added.paper;
-  return { paperCardId, paperAccountIds: [enteredBy, checkedBy] };
+  return { jws: null, phoneId: null, paperCardId, paperAccountIds: [enteredBy, checkedBy] };
 }
 
 /**
@@ -99,10 +102,10 @@ function lineOf(
   const { id: revisionId, revision } = written;
   const body = { classId, seatId, cardId, revisionId, revision };
   if ('paper' in added) {
-    const { enteredBy, checkedBy, seal, paperCardId } = added.paper;
+    const { enteredBy, checkedBy, saltedHash, paperCardId } = added.paper;
     return {
       type: 'card.paper-accepted' as const,
-      body: { ...body, paperCardId, enteredBy, checkedBy, seal },
+      body: { ...body, paperCardId, enteredBy, checkedBy, saltedHash },
     };
   }
   const type = revision === 1 ? ('card.signed' as const) : ('card.amended' as const);

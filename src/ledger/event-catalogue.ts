@@ -249,7 +249,8 @@ const kinds = {
       revision: 'its number',
       enteredBy: 'the account that entered it',
       checkedBy: 'the account whose entry came to be the same',
-      seal: 'SHA-256 over the canonical form (RFC 8785) of the content together with a random salt that is kept secret',
+      saltedHash:
+        'SHA-256 over the canonical form (RFC 8785) of the content together with a random salt that is kept secret',
     },
   },
   'card.paper-withdrawn': {
@@ -311,16 +312,6 @@ const kinds = {
     public: false,
     what: 'The office took a phone off the show.',
     body: { phoneId: 'the phone' },
-  },
-  'token.issued': {
-    public: false,
-    what: 'A pass to the service was handed out.',
-    body: { jti: 'number of the pass', role: 'its role' },
-  },
-  'token.revoked': {
-    public: false,
-    what: 'A pass to the service was taken back.',
-    body: { jti: 'number of the pass' },
   },
   'request.refused': {
     public: false,

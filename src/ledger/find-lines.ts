@@ -12,13 +12,14 @@ interface FoundLine {
   readonly actor: LineActor;
   readonly body: Record<string, unknown>;
   readonly previousHash: string | null;
+  readonly seal: string;
   readonly hash: string;
 }
 
 const find: Statement = {
   name: 'ledger.find-lines',
   text: `
-    SELECT sequence, type, at, actor, body, previous_hash AS "previousHash", hash FROM ledger_line
+    SELECT sequence, type, at, actor, body, previous_hash AS "previousHash", hash, seal FROM ledger_line
     WHERE ledger_id = $1::uuid AND sequence > $2
       AND ($4::text[] IS NULL OR type = ANY ($4))
       AND ($5::text IS NULL OR body ->> 'classId' = $5)

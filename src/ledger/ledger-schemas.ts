@@ -37,6 +37,9 @@ const line = z.strictObject({
   body: z.record(z.string(), z.unknown()).describe('Ids and numbers, never names; see api-docs/events.md.'),
   previousHash: z.string().nullable().describe('Hash of the line before; null: it is the first.'),
   hash: z.string().describe('SHA-256 of the line in canonical form (RFC 8785).'),
+  seal: z
+    .string()
+    .describe("The service's signature over it (JWS with detached payload); see api-docs/evidence.md."),
 });
 
 export const ledgerHead = z.strictObject({

@@ -42,6 +42,8 @@ export const liveRoutes =
     app.addHook('preClose', async () => feeds.endAll());
 
     app.get('/shows/:showId/events', {
+      // There is no head of a stream to look at: it would stand open for nobody.
+      exposeHeadRoute: false,
       config: access.config,
       schema: {
         tags: ['Live'],

@@ -81,7 +81,7 @@ describe('two people of the office enter a paper card', () => {
     const revision = stored.accepted;
     // RFC 8785 by the library, SHA-256 by Node.js: what a reader with content and salt computes.
     const sealed = canonicalText({ content: revision?.content, salt: stored.salt });
-    const seal = createHash('sha256').update(sealed).digest('hex');
+    const saltedHash = createHash('sha256').update(sealed).digest('hex');
     const [enteredBy, checkedBy] = [first.accountId, second.accountId];
     expect(found.slice(-4)).toEqual([
       { type: 'card.paper-opened', body: { ...body, revision: 1 }, actor: actorOf(first) },
@@ -97,12 +97,12 @@ describe('two people of the office enter a paper card', () => {
       },
       {
         type: 'card.paper-accepted',
-        body: { ...body, revisionId: revision?.id, revision: 1, enteredBy, checkedBy, seal },
+        body: { ...body, revisionId: revision?.id, revision: 1, enteredBy, checkedBy, saltedHash },
         actor: actorOf(second),
       },
     ]);
     expect(stored.salt).toMatch(/^[0-9a-f]{32}$/);
-    expect(seal).not.toBe(revision?.contentHash);
+    expect(saltedHash).not.toBe(revision?.contentHash);
     expect(JSON.stringify(found)).not.toContain(stored.salt);
     expect(JSON.stringify(found)).not.toContain(revision?.contentHash);
   });

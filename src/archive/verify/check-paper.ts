@@ -1,6 +1,6 @@
 /** Each card that came in on paper: entered the same by two different people, as its line seals it. */
 import { createHash } from 'node:crypto';
-import { paperSeal } from '../../cards/offline.ts';
+import { hashWithSalt } from '../../cards/offline.ts';
 import { canonicalText, fingerprint } from '../../platform/canonical-json.ts';
 import { difference, missingFrom } from './differing.ts';
 import { type Fault, fault } from './fault.ts';
@@ -67,8 +67,8 @@ function lineDifference(
   const { enteredBy, checkedBy } = line.body;
   const entered = [...people].sort();
   const told = [enteredBy, checkedBy].map(String).sort();
-  const seal = paperSeal({ content: revision.content, salt: paper.salt });
-  const wrong = missingFrom(line.body, { paperCardId: paper.id, seal });
+  const saltedHash = hashWithSalt({ content: revision.content, salt: paper.salt });
+  const wrong = missingFrom(line.body, { paperCardId: paper.id, saltedHash });
   return canonicalText(entered) === canonicalText(told) ? wrong : (wrong ?? 'enteredBy, checkedBy');
 }
 

@@ -13,6 +13,7 @@ import { problem } from '../../platform/problems/index.ts';
 import { entriesOf } from '../card-record.ts';
 import { mustBeSignable } from '../check-content.ts';
 import { writeRevision } from '../revisions.ts';
+import { hashWithSalt } from './hash-with-salt.ts';
 import {
   mustBeOpen,
   type PaperEntry,
@@ -20,7 +21,6 @@ import {
   paperCardForEntering,
   paperEntriesOf,
 } from './paper-record.ts';
-import { paperSeal } from './paper-seal.ts';
 import * as statements from './paper-statements.ts';
 import { settledContent } from './settled-content.ts';
 
@@ -114,9 +114,9 @@ async function accept(parts: AppParts, tx: SqlTransaction, agreed: Agreed): Prom
   const { paper, card, sent, enteredBy, checkedBy } = agreed;
   mustBeSignable({ card, entries: await entriesOf(tx, card), content: sent.content, under: '' });
   await tx.sql.rows(statements.acceptPaperCard, [paper.id]);
-  const seal = paperSeal({ content: sent.content, salt: paper.salt });
+  const saltedHash = hashWithSalt({ content: sent.content, salt: paper.salt });
   const added = { signed: sent, signedAt: parts.clock.now(), ...followsOn(card, paper) };
-  const accepted = { paperCardId: paper.id, enteredBy, checkedBy, seal };
+  const accepted = { paperCardId: paper.id, enteredBy, checkedBy, saltedHash };
   await writeRevision(parts, tx, { card, added: { ...added, paper: accepted } });
 }
 

@@ -1,8 +1,7 @@
 /** The judges of a class write their cards and sign them, as their phones do it. */
 import type { CardContent } from '../../engine/sheets/card-types.ts';
 import type { Go } from '../../engine/sheets/types.ts';
-import type { SignedCard } from '../../evidence/index.ts';
-import { signCard as signOnPhone } from '../../phone/index.ts';
+import { type Amending, type CardToSign, cardStatement, signCard as signOnPhone } from '../../phone/index.ts';
 import { type Api, Refused } from './api.ts';
 import type { WrittenCard } from './marks/judge-class.ts';
 import type { DemoPhone } from './phones.ts';
@@ -73,22 +72,21 @@ export function contentOf(
   };
 }
 
-function sign(judge: JudgeAtCard, content: CardContent): Promise<SignedRevision> {
-  const first = { revision: 1, previousHash: null, reason: null, content };
-  return send(judge, 'signatures', first);
-}
+const sign = (judge: JudgeAtCard, content: CardContent): Promise<SignedRevision> =>
+  send(judge, 'signatures', { content });
 
 export async function amendCard(
   judge: JudgeAtCard,
   amended: { readonly before: SignedRevision; readonly content: CardContent; readonly reason: string },
 ): Promise<void> {
   const { before, content, reason } = amended;
-  const next = { revision: before.revision + 1, previousHash: before.contentHash, reason, content };
-  await send(judge, 'amendments', next);
+  await send(judge, 'amendments', { content, amending: { ...before, reason } });
 }
 
-type Written = Pick<SignedCard, 'revision' | 'previousHash' | 'reason' | 'content'>;
-type CardSeen = Pick<SignedCard, 'showId' | 'classId' | 'seatId' | 'sheet'>;
+interface Written {
+  readonly content: CardContent;
+  readonly amending?: Amending;
+}
 
 /** The phone signs what it shows, and sends the signature. */
 async function send(
@@ -97,16 +95,11 @@ async function send(
   written: Written,
 ): Promise<SignedRevision> {
   const path = `/cards/${cardId}`;
-  const { body: seen } = await api.ask<CardSeen>({ method: 'GET', path, as: phone.sends });
-  const { showId, classId, seatId, sheet } = seen;
-  const { code, version, hash } = sheet;
-  const jws = await signOnPhone(phone.key, {
-    ...{ form: 'ringledger signed card 1', showId, classId, seatId, cardId, sheet: { code, version, hash } },
-    ...{ signedAt: new Date().toISOString(), ...written },
-  });
+  const { body: seen } = await api.ask<CardToSign>({ method: 'GET', path, as: phone.sends });
+  const jws = await signOnPhone(phone.key, cardStatement(seen, { signedAt: new Date(), ...written }));
   const { body } = await api.ask<SignedRevision>({
     ...{ method: 'POST', path: `${path}/${to}`, as: phone.sends, body: { jws } },
-    idempotencyKey: `${to}-${cardId}-${written.revision}`,
+    idempotencyKey: `${to}-${cardId}-${written.amending?.revision ?? 0}`,
   });
   return body;
 }

@@ -26,7 +26,7 @@ function counts(archive: Archive): string[] {
     `  ${lines.length} lines of the ledger: number, link, hash and seal of each, and the records that they name`,
     `  ${phones.length} phones: key, pairing and revocation`,
     `  ${revisions.length - onPaper} cards signed by phones: signature, holder of the phone, chain, line`,
-    `  ${onPaper} cards on paper: two people, the same content, seal`,
+    `  ${onPaper} cards on paper: two people, the same content, salted hash`,
     `  ${paperPhotos.length} photos of paper cards${unseen === 0 ? '' : `, ${unseen} of them by fingerprint only`}`,
     `  ${rulings.length} rulings`,
     `  ${postings.length} postings of ${classes.length} classes: signature, head, line, and computed anew from the cards`,

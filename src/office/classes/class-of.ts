@@ -32,6 +32,7 @@ export const classOf = (row: ClassRow): ClassBody => ({
   publishCards: publishCards.parse(row.publishCards),
   drawSeed: row.drawSeed,
   status: status.parse(row.status),
+  openedAt: row.openedAt?.toISOString() ?? null,
   calledAt: row.calledAt?.toISOString() ?? null,
   version: row.version,
 });

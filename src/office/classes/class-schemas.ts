@@ -83,6 +83,7 @@ export const classBody = z.strictObject({
   publishCards,
   drawSeed: z.string().describe('Every lot of the class is drawn from it; it never changes.'),
   status: z.enum(['open', 'cancelled', 'combined']),
+  openedAt: instant.nullable().describe('When its first card was opened; null: nothing is written yet.'),
   calledAt: instant.nullable(),
   version: z.int(),
 });

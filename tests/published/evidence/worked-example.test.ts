@@ -7,7 +7,7 @@ import { createHash, createPublicKey, type JsonWebKey, verify } from 'node:crypt
 import { readFileSync } from 'node:fs';
 import { importJWK } from 'jose';
 import { describe, expect, it } from 'vitest';
-import { paperSeal } from '../../../src/cards/paper/paper-seal.ts';
+import { hashWithSalt } from '../../../src/cards/paper/hash-with-salt.ts';
 import { canonicalText, evidenceTypes, readJws, signedPostingForm } from '../../../src/evidence/index.ts';
 import { firstBreak, type SealedLine } from '../../../src/ledger/chain.ts';
 import { type MadeOf, recompute, ruleFingerprint, rulingFingerprint } from '../../../src/results/offline.ts';
@@ -105,8 +105,8 @@ describe('the worked example of api-docs/evidence.md, by other code', () => {
     expect(read<{ sheet: Members }>('card').sheet.hash).toBe(fingerprint(JSON.parse(definition)));
   });
 
-  it('seals a paper card under its salt, and names a ruling by its fingerprint', () => {
-    expect(listed('paper-seal').seal).toBe(fingerprint(read('paper')));
+  it('hashes a paper card with its salt, and names a ruling by its fingerprint', () => {
+    expect(listed('paper-hash').saltedHash).toBe(fingerprint(read('paper')));
     expect(listed('ruling-hash').rulingHash).toBe(fingerprint(read('ruling')));
   });
 
@@ -193,8 +193,10 @@ describe('the same example, by the code of the service', () => {
     expect(read('posting')).toMatchObject({ form: signedPostingForm, ruleHash: ruleFingerprint(body) });
   });
 
-  it('paper card and ruling have the same seal and fingerprint', () => {
-    expect(paperSeal(read<Parameters<typeof paperSeal>[0]>('paper'))).toBe(listed('paper-seal').seal);
+  it('paper card and ruling have the same hashes', () => {
+    expect(hashWithSalt(read<Parameters<typeof hashWithSalt>[0]>('paper'))).toBe(
+      listed('paper-hash').saltedHash,
+    );
     const ruling = read<Parameters<typeof rulingFingerprint>[0]>('ruling');
     expect(rulingFingerprint(ruling)).toBe(listed('ruling-hash').rulingHash);
   });

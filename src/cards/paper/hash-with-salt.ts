@@ -2,7 +2,7 @@
 import type { CardContent } from '../../engine/sheets/card-types.ts';
 import { fingerprint } from '../../platform/canonical-json.ts';
 
-export interface SealedPaper {
+export interface SaltedPaper {
   readonly content: CardContent;
   /** 128 random bits as 32 hex digits: everyone hears the line, and a ranking of three could be guessed from a bare hash. */
   readonly salt: string;
@@ -12,4 +12,4 @@ export interface SealedPaper {
  * SHA-256, as small hex, over the canonical form (RFC 8785) of `{ content, salt }`. With the content and the salt
  * anyone can compute it again; without the salt nobody can try contents out.
  */
-export const paperSeal = ({ content, salt }: SealedPaper): string => fingerprint({ content, salt });
+export const hashWithSalt = ({ content, salt }: SaltedPaper): string => fingerprint({ content, salt });
