@@ -35,8 +35,10 @@ export const say = (line: string) => console.error(`[bench] ${line}`);
 
 export async function startBenchService(): Promise<BenchService> {
   const undo: (() => unknown)[] = [];
-  const stop = async () => {
-    for (let step = undo.pop(); step !== undefined; step = undo.pop()) await step();
+  let stopping: Promise<void> | undefined;
+  const stop = () => {
+    stopping ??= undoAll(undo);
+    return stopping;
   };
   try {
     return { ...(await start(undo)), stop };
@@ -44,6 +46,10 @@ export async function startBenchService(): Promise<BenchService> {
     await stop();
     throw error;
   }
+}
+
+async function undoAll(undo: readonly (() => unknown)[]): Promise<void> {
+  for (const step of [...undo].reverse()) await step();
 }
 
 /** What must be undone, the last first, is added to `undo` as it is done. */
