@@ -3,7 +3,6 @@ export { appendLine, type NewLine, takeHead } from './append-line.ts';
 export {
   type BrokenLine,
   type ChainFault,
-  checkLine,
   firstBreak,
   type KnownKeys,
   type SealedLine,
@@ -11,8 +10,8 @@ export {
 export type { LineType } from './event-catalogue.ts';
 export { eventDocument } from './event-document.ts';
 export { type LiveAccess, liveRoutes } from './live-routes.ts';
-export { headOf, readSealedLines } from './read-lines.ts';
+export { readSealedLines } from './read-lines.ts';
 export { type ReadAccess, readRoutes } from './read-routes.ts';
 export { type RefusalAccess, recordRefusals } from './refusals.ts';
 export { recordedRefusals } from './refusals-recorded.ts';
-export { onBehalfOf, senderNow } from './sender.ts';
+export { onBehalfOf } from './sender.ts';

@@ -1,5 +1,5 @@
 /** What every answer must be, whatever was asked. */
-import type { Response } from 'light-my-request';
+import type { LightMyRequestResponse as Response } from 'fastify';
 import { problemBody } from '../../src/platform/http/refusals.ts';
 import { problemCatalogue } from '../../src/platform/problems/index.ts';
 

@@ -1,5 +1,5 @@
 /** Sends planned requests, some at a time, looks at every answer, and learns ids from those that were taken. */
-import type { InjectOptions, Response } from 'light-my-request';
+import type { InjectOptions, LightMyRequestResponse as Response } from 'fastify';
 import type { Sender } from '../api/matrix/ask.ts';
 import { expected } from '../api/matrix/expected.ts';
 import { type PreparedShow, prepareShow } from '../api/matrix/prepared-show.ts';
