@@ -110,6 +110,32 @@ describe('who is let in where', () => {
     aWalkMilliseconds,
   );
 
+  // RFC 9110, 9.3.2: HEAD is GET without the content, so it is guarded like GET.
+  test(
+    'whoever may not read may not ask for the head of it either, and no stream has one',
+    async () => {
+      const reading = routes.filter((route) => route.method === 'GET' && !isStream(route));
+      const found: Answered[] = [];
+      for (const { url } of reading) {
+        for (const sender of senders) {
+          const row = rowOf({ method: 'GET', url });
+          if (isLetIn(row, sender.kind, { signed: true })) continue;
+          found.push(await ask(app, { route: { method: 'HEAD', url }, sender, ids: here.ids.posted }));
+        }
+      }
+      answers.push(...found);
+      expect(found.length).toBeGreaterThan(200);
+      expect(found.filter((one) => !isRefused(one)).map(said)).toEqual([]);
+      const streams = routes.filter(isStream).map(({ url }) => ({ method: 'HEAD', url }));
+      const [nobody] = senders.filter(({ kind }) => kind.role === 'everyone');
+      if (nobody === undefined) throw new Error('there is nobody');
+      for (const route of streams) {
+        expect((await ask(app, { route, sender: nobody, ids: here.ids.posted })).status).toBe(405);
+      }
+    },
+    aWalkMilliseconds,
+  );
+
   // OWASP API Security Top 10, API1:2023: an id that is given is not an id that one may use.
   test(
     'an id of another show is no record of this one, whoever asks for it',
