@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import canonicalize from 'canonicalize';
+import { compactVerify, createLocalJWKSet } from 'jose';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ofTheService } from '../../src/evidence/index.ts';
 import { announceKeys } from '../../src/ledger/index.ts';
@@ -53,17 +54,21 @@ describe('the ledger of a show', () => {
       actor: { as: 'office', account: expect.any(String), session: expect.any(String) },
       body: { showId: office.showId, kind: 'official' },
       hash: expect.stringMatching(/^[0-9a-f]{64}$/),
+      seal: expect.stringMatching(/^[\w-]+\.\.[\w-]+$/),
     });
     expect(others.length).toBeGreaterThan(10);
     const opened = others.find(({ type }) => type === 'card.opened');
     expect(opened.actor).toMatchObject({ as: 'judge', phone: judge.phoneId });
   });
 
-  it('can be checked from what is read: each hash is the SHA-256 of the line in the form of RFC 8785', async () => {
+  it('can be checked from what is read: each hash and seal is over the line in the form of RFC 8785', async () => {
     let previousHash: string | null = null;
-    for (const { what: _words, hash, ...line } of await lines('?limit=500')) {
+    const jwks = createLocalJWKSet({ keys: service.parts.keys.publicKeys.map(({ jwk }) => jwk) });
+    for (const { what: _words, hash, seal, ...line } of await lines('?limit=500')) {
       const text = canonicalize({ ledgerId: office.showId, ...line }) ?? '';
       expect(createHash('sha256').update(text).digest('hex')).toBe(hash);
+      // RFC 7515, appendix F: the payload is put back before the signature is checked.
+      await compactVerify(seal.replace('..', `.${Buffer.from(text).toString('base64url')}.`), jwks);
       expect(line.previousHash).toBe(previousHash);
       previousHash = hash;
     }
