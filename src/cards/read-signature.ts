@@ -2,6 +2,7 @@
 import { type CryptoKey, importJWK, type JWK } from 'jose';
 import type { Actor } from '../access/index.ts';
 import {
+  canonicalText,
   evidenceAlgorithm,
   evidenceTypes,
   type JwsFault,
@@ -60,6 +61,10 @@ function statementIn(text: string): SignedCard {
   }
   const read = signedCardSchema.safeParse(value);
   if (!read.success) throw problem('invalid_request', { errors: faultsOf(read.error.issues, '') });
+  // The check of the form passes over a member `__proto__`: what is kept would not be what she signed.
+  if (canonicalText(read.data) !== text) {
+    throw problem('signature_invalid', { detail: 'It holds a member that no card has.' });
+  }
   return read.data;
 }
 
