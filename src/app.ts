@@ -11,6 +11,7 @@ import {
   PhoneDoor,
   seesAsOffice,
   senderOf,
+  stillSeesAsOffice,
 } from './access/index.ts';
 import { archiveRoutes } from './archive/index.ts';
 import { cardRoutes } from './cards/index.ts';
@@ -31,6 +32,7 @@ function features(door: PhoneDoor): readonly FeatureRoutes[] {
   const live = liveRoutes({
     config: openTo('everyone'),
     hearsAll: (request, showId) => seesAsOffice(actorOf(request), showId),
+    stillHearsAll: stillSeesAsOffice,
   });
   const ledger = readRoutes({
     ...{ toOffice: openTo(...office), toManagers: openTo('manager'), toEveryone: openTo('everyone') },

@@ -3,9 +3,9 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { LineActor } from '../evidence/index.ts';
 import { onBehalfOf } from '../ledger/index.ts';
 import type { App, AppParts } from '../platform/app-parts.ts';
-import { problem } from '../platform/problems/index.ts';
+import { Problem, problem } from '../platform/problems/index.ts';
 import { readSession } from './accounts/sessions.ts';
-import { type Actor, anyone, lineActorOf, reachesShow } from './actor.ts';
+import { type Actor, anyone, lineActorOf, reachesShow, seesAsOffice } from './actor.ts';
 import type { AccessRule, Caller } from './open-to.ts';
 import type { FoundPhone } from './phones/find-phone.ts';
 import type { PhoneDoor } from './phones/recognize-phone.ts';
@@ -26,6 +26,21 @@ export function senderOf(request: FastifyRequest): string | undefined {
 export function knownSender(request: FastifyRequest): LineActor | undefined {
   const actor = actorOf(request);
   return actor.as === 'everyone' ? undefined : lineActorOf(actor);
+}
+
+/** Does the office that sent the request see the show as before? For an answer that stays open: its session may have ended. */
+export async function stillSeesAsOffice(
+  parts: AppParts,
+  request: FastifyRequest,
+  showId: string,
+): Promise<boolean> {
+  const [, token = ''] = /^Bearer ([\w.-]+)$/i.exec(request.headers.authorization ?? '') ?? [];
+  try {
+    return seesAsOffice(await readSession(parts, token), showId);
+  } catch (error) {
+    if (error instanceof Problem) return false;
+    throw error;
+  }
 }
 
 /** Needs no pass and changes something: where codes and passwords are guessed. */

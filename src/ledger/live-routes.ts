@@ -1,6 +1,7 @@
 /** `GET /shows/:showId/events`: the ledger of a show as it grows, by server-sent events. */
 import type { FastifyContextConfig, FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
+import { ofTheService } from '../evidence/index.ts';
 import type { AppParts, FeatureRoutes } from '../platform/app-parts.ts';
 import { refusals } from '../platform/http/refusals.ts';
 import { problem } from '../platform/problems/index.ts';
@@ -13,6 +14,8 @@ export interface LiveAccess {
   readonly config: FastifyContextConfig;
   /** Does the sender hear what is not public? */
   readonly hearsAll: (request: FastifyRequest, showId: string) => boolean;
+  /** The same, looked up anew: accounts are closed and narrowed, and sessions end, while a stream is open. */
+  readonly stillHearsAll: (parts: AppParts, request: FastifyRequest, showId: string) => Promise<boolean>;
 }
 
 const heartbeatMilliseconds = 15_000;
@@ -61,7 +64,10 @@ export const liveRoutes =
         if ((await sql.row(findShow, [showId])) === undefined) throw problem('not_found');
         const last = await lastLineOf(sql, showId);
         const position = Math.min(last, lastHeard(request) ?? request.query.after ?? last);
-        await feeds.open(showId, { reply, position, hearsAll: access.hearsAll(request, showId) });
+        const stillHearsAll = access.hearsAll(request, showId)
+          ? () => access.stillHearsAll(parts, request, showId)
+          : undefined;
+        await feeds.open(showId, { reply, position, stillHearsAll });
         return reply;
       },
     });
@@ -79,7 +85,8 @@ function lastHeard(request: FastifyRequest): number | undefined {
 interface OpenStream {
   readonly reply: FastifyReply;
   readonly position: number;
-  readonly hearsAll: boolean;
+  /** `undefined`: it hears what is public, which nobody takes away. */
+  readonly stillHearsAll: (() => Promise<boolean>) | undefined;
 }
 
 interface FollowedShow {
@@ -101,15 +108,17 @@ class Feeds {
     this.#sql = db.sql;
   }
 
-  async open(showId: string, { reply, position, hearsAll }: OpenStream): Promise<void> {
+  async open(showId: string, { reply, position, stillHearsAll }: OpenStream): Promise<void> {
     const followed = this.#follow(showId);
     const stream = startStream(reply);
-    const listener: Listener = { hearsAll, position, write: stream.write };
+    const listener: Listener = { hearsAll: stillHearsAll !== undefined, position, write: stream.write };
+    const unwatch = this.#watch(stream, stillHearsAll);
     this.#ends.add(stream.end);
     reply.raw.once('close', () => {
       stream.end();
       this.#ends.delete(stream.end);
       followed.feed.leave(listener);
+      unwatch();
       this.#letGo(showId, followed);
     });
     followed.streams += 1;
@@ -125,6 +134,15 @@ class Feeds {
 
   endAll(): void {
     for (const end of this.#ends) end();
+  }
+
+  /** Sessions and accounts are told of in the ledger of the service: at each of its lines the stream is looked at anew. */
+  #watch({ end }: Stream, stillHearsAll: OpenStream['stillHearsAll']): () => void {
+    if (stillHearsAll === undefined) return () => undefined;
+    const look = async () => {
+      if (!(await stillHearsAll().catch(() => false))) end();
+    };
+    return this.#live.subscribe(ofTheService, () => void look());
   }
 
   #follow(showId: string): FollowedShow {

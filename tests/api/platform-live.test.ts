@@ -1,9 +1,10 @@
+import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { appendLine, type LineType } from '../../src/ledger/index.ts';
 import { inTransaction } from '../../src/platform/database.ts';
 import { openEventStream } from '../support/event-stream.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
-import { passFor } from '../support/test-passes.ts';
+import { type OfficePass, passFor } from '../support/test-passes.ts';
 
 describe('a show told live, by two processes over one database', () => {
   let here: TestApp;
@@ -84,6 +85,45 @@ describe('a show told live, by two processes over one database', () => {
     publicStream.close();
     officeStream.close();
   });
+
+  test.each([
+    [
+      'account was closed',
+      'post',
+      ({ accountId }: OfficePass) => `/accounts/${accountId}/closings`,
+      undefined,
+    ],
+    ['session was ended', 'delete', ({ sessionId }: OfficePass) => `/sessions/${sessionId}`, undefined],
+    [
+      'account is for another show now',
+      'patch',
+      ({ accountId }: OfficePass) => `/accounts/${accountId}`,
+      'other',
+    ],
+  ] as const)(
+    'an office whose %s hears no more, though its stream was open',
+    async (_what, method, path, to) => {
+      const [showId, other] = [await newShow(), await newShow()];
+      const address = `${thereUrl}/v1/shows/${showId}/events`;
+      const [office, colleague] = [
+        await passFor(here, { role: 'secretary', showId }),
+        await passFor(here, { role: 'secretary', showId }),
+      ];
+      const manager = await passFor(here, { role: 'manager' });
+      const stream = await openEventStream(address, office.headers('GET', address));
+      const others = await openEventStream(address, colleague.headers('GET', address));
+      const sent = request(here.app.server)
+        [method](`/v1${path(office)}`)
+        .use(manager)
+        .set('if-match', '"1"');
+      const answer = await (to === undefined ? sent : sent.send({ showIds: [other] }));
+      expect(answer.status).toBeLessThan(300);
+      await stream.ended;
+      await happens(showId, 'horse.created');
+      expect((await others.next()).event).toBe('horse.created');
+      others.close();
+    },
+  );
 
   test('one show is not heard at another', async () => {
     const [one, other] = [await newShow(), await newShow()];
