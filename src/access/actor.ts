@@ -29,6 +29,9 @@ export type Actor =
   /** Whoever comes without a pass. */
   | { readonly as: 'everyone' };
 
+/** An account of the office, under one of its sessions. */
+export type Office = Extract<Actor, { as: 'office' }>;
+
 export const anyone: Actor = { as: 'everyone' };
 
 /** Is the show one of the sender's? Whoever comes without a pass reads what is public of every show. */
@@ -62,7 +65,7 @@ export function mustServeAllShows(actor: Actor): void {
 }
 
 /** The account at work. Where another kind of sender comes so far, a route was opened to too many. */
-export function officeOf(actor: Actor): Extract<Actor, { as: 'office' }> {
+export function officeOf(actor: Actor): Office {
   if (actor.as === 'office') return actor;
   throw new Error('this is for an account of the office alone');
 }

@@ -1,12 +1,11 @@
 /** An account as it is stored, and who may look after it. */
 import type { SqlTransaction, Transaction } from '../../platform/database.ts';
 import type { Account } from '../../platform/generated/prisma/client.ts';
-import { problem } from '../../platform/problems/index.ts';
+import { type Problem, problem } from '../../platform/problems/index.ts';
 import type { Statement } from '../../platform/sql.ts';
-import type { Actor, Duty } from '../actor.ts';
+import type { Duty, Office } from '../actor.ts';
 import { type AccountBody, accountBody } from './account-schemas.ts';
 
-export type Office = Extract<Actor, { as: 'office' }>;
 export type StoredAccount = Account & { readonly shows: ReadonlyArray<{ readonly showId: string }> };
 
 /** With the shows, in the order of their ids. */
@@ -38,11 +37,31 @@ interface Reach {
 }
 
 /** Nobody gives more than she has: a manager of some shows looks after the accounts of those shows alone. */
-export function isWithinReach(actor: Office, { wholeService, showIds }: Reach): boolean {
-  const { shows } = actor;
+function isWithinReach({ shows }: Office, { wholeService, showIds }: Reach): boolean {
   if (shows === 'all') return true;
   return !wholeService && showIds.length > 0 && showIds.every((showId) => shows.has(showId));
 }
+
+/** What she would give. Throws not_allowed. */
+export function mustBeWithinReach(actor: Office, reach: Reach): void {
+  if (isWithinReach(actor, reach)) return;
+  throw problem('not_allowed', {
+    detail: 'Your account is for some shows; nobody gives more than she has.',
+  });
+}
+
+/** Is she a manager, and the account within her reach? */
+export function looksAfter(
+  actor: Office,
+  { wholeService, shows }: Pick<StoredAccount, 'wholeService' | 'shows'>,
+): boolean {
+  const showIds = shows.map(({ showId }) => showId);
+  return actor.duty === 'manager' && isWithinReach(actor, { wholeService, showIds });
+}
+
+/** The same answer, whether there is no such account or it is another's: which ids exist is nobody's business. */
+export const noSuchAccount = (): Problem =>
+  problem('not_found', { detail: 'There is no such account within your reach.' });
 
 const queue: Statement = {
   name: 'accounts.queue',
@@ -61,10 +80,7 @@ export async function accountWithinReach(
 ): Promise<StoredAccount> {
   await queueForAccounts(tx);
   const row = await tx.prisma.account.findUnique({ where: { id: accountId }, include: withShows });
-  const showIds = row?.shows.map(({ showId }) => showId) ?? [];
-  if (row === null || !isWithinReach(actor, { wholeService: row.wholeService, showIds })) {
-    throw problem('not_found', { detail: 'There is no such account within your reach.' });
-  }
+  if (row === null || !looksAfter(actor, row)) throw noSuchAccount();
   return row;
 }
 

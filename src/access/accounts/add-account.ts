@@ -4,11 +4,11 @@ import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import { inTransaction, type Transaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
+import type { Office } from '../actor.ts';
 import {
   accountOf,
-  isWithinReach,
   mustBeShows,
-  type Office,
+  mustBeWithinReach,
   queueForAccounts,
   type StoredAccount,
   withShows,
@@ -26,11 +26,7 @@ export function inviteColleague(
   parts: AppParts,
   { actor, asked }: { readonly actor: Office; readonly asked: NewAccount },
 ): Promise<Invited> {
-  if (!isWithinReach(actor, asked)) {
-    throw problem('not_allowed', {
-      detail: 'Your account is for some shows; nobody gives more than she has.',
-    });
-  }
+  mustBeWithinReach(actor, asked);
   return inTransaction(parts.db, async (tx) => {
     await queueForAccounts(tx);
     return addAccount(parts, tx, asked);

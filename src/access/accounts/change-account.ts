@@ -4,13 +4,13 @@ import type { AppParts } from '../../platform/app-parts.ts';
 import { inTransaction } from '../../platform/database.ts';
 import { mustBeCurrent } from '../../platform/http/versions.ts';
 import { problem } from '../../platform/problems/index.ts';
+import type { Office } from '../actor.ts';
 import {
   accountOf,
   accountWithinReach,
-  isWithinReach,
   mustBeShows,
+  mustBeWithinReach,
   mustLeaveAManager,
-  type Office,
   type StoredAccount,
   withShows,
 } from './account-record.ts';
@@ -35,11 +35,7 @@ export function changeAccount(parts: AppParts, asked: Change): Promise<AccountBo
     mustBeCurrent(before.version, asked.versionRead);
     if (before.closedAt !== null) throw problem('account_closed');
     const { name, duty, wholeService, showIds } = changed(before, asked.change);
-    if (!isWithinReach(actor, { wholeService, showIds })) {
-      throw problem('not_allowed', {
-        detail: 'Your account is for some shows; nobody gives more than she has.',
-      });
-    }
+    mustBeWithinReach(actor, { wholeService, showIds });
     await mustBeShows(tx, showIds);
     if (duty !== 'manager' || !wholeService) await mustLeaveAManager(tx, before);
     const row = await tx.prisma.account.update({

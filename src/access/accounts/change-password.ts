@@ -3,7 +3,7 @@ import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import { inSqlTransaction, type SqlTransaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
-import type { Office } from './account-record.ts';
+import type { Office } from '../actor.ts';
 import { beginSession } from './begin-session.ts';
 import { endSessionsOf } from './end-sessions.ts';
 import {
@@ -15,8 +15,8 @@ import {
   tellFailure,
 } from './guarded-account.ts';
 import { hashPassword, isPassword } from './password-hash.ts';
+import { mustBeUncommon } from './password-strength.ts';
 import type { BegunSession, PasswordChange } from './session-schemas.ts';
-import { mustBeUncommon } from './set-up-account.ts';
 
 interface Asked extends PasswordChange {
   readonly actor: Office;

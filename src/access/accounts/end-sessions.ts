@@ -1,12 +1,12 @@
 /** Sessions are ended by their owner or a manager, and all of an account's when its factors change. */
-
 import { ofTheService } from '../../evidence/index.ts';
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import { inTransaction, type SqlTransaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
 import type { Statement } from '../../platform/sql.ts';
-import { isWithinReach, type Office, withShows } from './account-record.ts';
+import type { Office } from '../actor.ts';
+import { looksAfter, withShows } from './account-record.ts';
 
 type Why = 'signed-out' | 'ended' | 'password-changed' | 'reset' | 'closed';
 
@@ -61,15 +61,6 @@ export function endSession(
     const why = sessionId === actor.sessionId ? 'signed-out' : 'ended';
     await end(parts, tx, { sessionId, why });
   });
-}
-
-/** Is she a manager, and the account within her reach? */
-export function looksAfter(
-  actor: Office,
-  { wholeService, shows }: { wholeService: boolean; shows: ReadonlyArray<{ readonly showId: string }> },
-): boolean {
-  const showIds = shows.map(({ showId }) => showId);
-  return actor.duty === 'manager' && isWithinReach(actor, { wholeService, showIds });
 }
 
 async function end(

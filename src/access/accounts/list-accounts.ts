@@ -1,9 +1,8 @@
 import type { AppParts } from '../../platform/app-parts.ts';
 import { afterId, type PageQuery, pageFrom } from '../../platform/http/pages.ts';
-import { problem } from '../../platform/problems/index.ts';
-import { accountOf, type Office, withShows } from './account-record.ts';
+import type { Office } from '../actor.ts';
+import { accountOf, looksAfter, noSuchAccount, withShows } from './account-record.ts';
 import type { AccountBody } from './account-schemas.ts';
-import { looksAfter } from './end-sessions.ts';
 
 /** Those within the manager's reach, the oldest first. Throws invalid_cursor. */
 export async function listAccounts(
@@ -21,7 +20,7 @@ export async function listAccounts(
   return pageFrom(rows, limit, { key: ({ id }) => id, item: (row) => accountOf(row, now) });
 }
 
-/** `isWithinReach`, as the database asks it. */
+/** `looksAfter`, as the database asks it. */
 function withinReach({ shows }: Office) {
   if (shows === 'all') return {};
   return { wholeService: false, shows: { some: {}, every: { showId: { in: [...shows] } } } };
@@ -33,8 +32,6 @@ export async function readAccount(
   { actor, accountId }: { readonly actor: Office; readonly accountId: string },
 ): Promise<AccountBody> {
   const row = await db.prisma.account.findUnique({ where: { id: accountId }, include: withShows });
-  if (row === null || !looksAfter(actor, row)) {
-    throw problem('not_found', { detail: 'There is no such account within your reach.' });
-  }
+  if (row === null || !looksAfter(actor, row)) throw noSuchAccount();
   return accountOf(row, clock.now());
 }

@@ -3,6 +3,7 @@
  * kinds of characters (6.2.5): what counts is how soon a guesser would come to it, estimated offline from lists of leaked
  * passwords, words, names, keyboard runs, dates and repetitions.
  */
+import { problem } from '../../platform/problems/index.ts';
 
 /** 3: beyond 10^8 guesses, "safely unguessable" as the estimator says; scores go from 0 to 4. */
 const leastScore = 3;
@@ -23,6 +24,16 @@ export async function isCommonPassword(password: string, known: readonly string[
     .map((text) => text.toLowerCase())
     .filter((text) => text !== '');
   return estimator.check(password.normalize('NFC'), tried).score < leastScore;
+}
+
+/** Throws password_too_common. `known`: what colleagues know of the person. */
+export async function mustBeUncommon(
+  password: string,
+  { field, known }: { readonly field: string; readonly known: readonly string[] },
+): Promise<void> {
+  if (!(await isCommonPassword(password, known))) return;
+  const message = 'it is too easy to guess: known from leaks, a name, or a simple pattern';
+  throw problem('password_too_common', { errors: [{ field, message }] });
 }
 
 /** "Ada", "Brandt", "AdaBrandt", "BrandtAda". */

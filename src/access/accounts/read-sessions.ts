@@ -1,8 +1,7 @@
 /** Who is signed in where. */
 import type { AppParts } from '../../platform/app-parts.ts';
-import { problem } from '../../platform/problems/index.ts';
-import { dutyOf, type Office, withShows } from './account-record.ts';
-import { looksAfter } from './end-sessions.ts';
+import type { Office } from '../actor.ts';
+import { dutyOf, looksAfter, noSuchAccount, withShows } from './account-record.ts';
 import type { CurrentSession, ListedSession } from './session-schemas.ts';
 import { idleSince } from './sessions.ts';
 
@@ -27,9 +26,8 @@ export async function listSessions(
   { actor, accountId }: { readonly actor: Office; readonly accountId: string },
 ): Promise<ListedSession[]> {
   const account = await db.prisma.account.findUnique({ where: { id: accountId }, include: withShows });
-  if (account === null || !(accountId === actor.accountId || looksAfter(actor, account))) {
-    throw problem('not_found', { detail: 'There is no such account within your reach.' });
-  }
+  if (account === null || !(accountId === actor.accountId || looksAfter(actor, account)))
+    throw noSuchAccount();
   const now = clock.now();
   const rows = await db.prisma.session.findMany({
     where: { accountId, endedAt: null, endsAt: { gt: now }, seenAt: { gte: idleSince(now) } },

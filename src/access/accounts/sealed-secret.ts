@@ -3,7 +3,7 @@
  * reads the table cannot make codes. The account is sealed in with it: a secret moved to another account cannot be opened.
  */
 import { createCipheriv, createDecipheriv, randomBytes } from 'node:crypto';
-import { keyFor } from '../phones/derived-key.ts';
+import { keyFor } from '../derived-key.ts';
 
 const algorithm = 'aes-256-gcm';
 const nonceBytes = 12;

@@ -5,7 +5,7 @@ import { hashOfText } from '../../platform/canonical-json.ts';
 import type { SqlTransaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
 import type { Statement } from '../../platform/sql.ts';
-import type { Actor, Duty } from '../actor.ts';
+import type { Duty, Office } from '../actor.ts';
 
 const hour = 3_600_000;
 /** A session that nothing comes under for so long has ended. */
@@ -75,7 +75,7 @@ interface FoundSession {
 export async function readSession(
   { clock, db }: Pick<AppParts, 'clock' | 'db'>,
   token: string,
-): Promise<Extract<Actor, { as: 'office' }>> {
+): Promise<Office> {
   if (!/^rls_[\w-]{43}$/.test(token)) throw problem('token_invalid');
   const at = clock.now();
   const stale = new Date(at.getTime() - 60_000);

@@ -5,12 +5,12 @@ import type { AppParts } from '../../platform/app-parts.ts';
 import { inTransaction, type Transaction } from '../../platform/database.ts';
 import type { Account } from '../../platform/generated/prisma/client.ts';
 import { problem } from '../../platform/problems/index.ts';
-import { qrSvg } from '../phones/qr-code.ts';
+import { qrSvg } from '../qr-code.ts';
 import { dutyOf, queueForAccounts } from './account-record.ts';
 import { beginSession } from './begin-session.ts';
 import { newSecret, secretUri, stepOfCode } from './one-time-code.ts';
 import { hashPassword } from './password-hash.ts';
-import { isCommonPassword } from './password-strength.ts';
+import { mustBeUncommon } from './password-strength.ts';
 import { seal, unseal } from './sealed-secret.ts';
 import type { BegunSession, BegunSetup, SetupCompletion } from './session-schemas.ts';
 import { hashOfSetupCode } from './setup-code.ts';
@@ -52,16 +52,6 @@ export async function completeSetup(parts: AppParts, asked: SetupCompletion): Pr
     await appendLine(parts, tx, { showId: ofTheService, type: 'account.set-up', body, at });
     return beginSession(parts, tx, account.id);
   });
-}
-
-/** Throws password_too_common. `known`: what colleagues know of the person. */
-export async function mustBeUncommon(
-  password: string,
-  { field, known }: { readonly field: string; readonly known: readonly string[] },
-): Promise<void> {
-  if (!(await isCommonPassword(password, known))) return;
-  const message = 'it is too easy to guess: known from leaks, a name, or a simple pattern';
-  throw problem('password_too_common', { errors: [{ field, message }] });
 }
 
 async function accountOfCode(

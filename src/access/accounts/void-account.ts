@@ -4,13 +4,8 @@ import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import { inTransaction, type Transaction } from '../../platform/database.ts';
 import { problem } from '../../platform/problems/index.ts';
-import {
-  accountOf,
-  accountWithinReach,
-  mustLeaveAManager,
-  type Office,
-  withShows,
-} from './account-record.ts';
+import type { Office } from '../actor.ts';
+import { accountOf, accountWithinReach, mustLeaveAManager, withShows } from './account-record.ts';
 import type { AccountBody, Invited } from './account-schemas.ts';
 import { invited, newSetupCode } from './add-account.ts';
 import { endSessionsOf } from './end-sessions.ts';

@@ -46,13 +46,14 @@ export async function findPhone(sql: Sql, { thumbprint, hash }: CheckedProof, at
   const row = await sql.row<FoundRow>(spendAndFind, [thumbprint, hash, at]);
   if (row === undefined) throw problem('phone_unknown');
   const { revoked, fresh, ...phone } = row;
-  const refused = { actor: actorOf(phone) };
+  const refused = { actor: refusedActor(phone) };
   if (revoked) throw problem('phone_revoked', { refused });
   if (!fresh) throw problem('proof_replayed', { refused });
   return phone;
 }
 
-const actorOf = ({ id: phone, role, personId: person }: FoundPhone): LineActor =>
+/** A phone that is turned away is known all the same: the refusal is a line under its id. */
+const refusedActor = ({ id: phone, role, personId: person }: FoundPhone): LineActor =>
   role === 'gate' || person === null ? { as: 'gate', phone } : { as: role, phone, person };
 
 const forget: Statement = {

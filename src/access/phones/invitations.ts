@@ -4,9 +4,9 @@ import type { AppParts } from '../../platform/app-parts.ts';
 import { inTransaction, type Transaction } from '../../platform/database.ts';
 import type { Invitation } from '../../platform/generated/prisma/client.ts';
 import { problem } from '../../platform/problems/index.ts';
+import { qrSvg } from '../qr-code.ts';
 import { drawCode, hashOfCode } from './pairing-code.ts';
 import { type ListedInvitation, type MadeInvitation, type NewInvitation, roleOf } from './phone-schemas.ts';
-import { qrSvg } from './qr-code.ts';
 
 interface AskedInvitation {
   readonly showId: string;

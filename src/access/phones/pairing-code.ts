@@ -7,8 +7,8 @@
  */
 import { createHmac } from 'node:crypto';
 import { z } from 'zod';
+import { keyFor } from '../derived-key.ts';
 import { drawSpokenCode, readSpokenCode } from '../spoken-code.ts';
-import { keyFor } from './derived-key.ts';
 
 const form = { groups: 2, groupLength: 4 };
 

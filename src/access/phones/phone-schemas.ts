@@ -1,5 +1,6 @@
 /** What the office asks of, and hears about, invitations and phones. */
 import { z } from 'zod';
+import { nameText } from '../../platform/http/text.ts';
 import { typedCode } from './pairing-code.ts';
 import { publicKeySchema } from './proofs.ts';
 
@@ -14,19 +15,7 @@ export type PhoneRole = (typeof phoneRoles)[number];
 /** As it is stored; the database holds no other. */
 export const roleOf = (stored: string): PhoneRole => z.enum(phoneRoles).parse(stored);
 
-/** Control characters, line ends, and the marks that turn the direction of what follows. */
-const unprintable = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069\uFEFF]/u;
-const line = (longest: number) =>
-  z
-    .string()
-    .trim()
-    .normalize('NFC')
-    .min(1, 'it must not be blank')
-    .refine((text) => [...text].length <= longest, `it must have at most ${longest} characters`)
-    .refine((text) => !unprintable.test(text), 'it must not contain control characters')
-    .meta({ maxLength: longest });
-
-const label = line(200).describe('What it is for, e.g. "Ring 2 gate". No names of minors.');
+const label = nameText.describe('What it is for, e.g. "Ring 2 gate". No names of minors.');
 const minutes = z
   .int()
   .min(1)
@@ -81,7 +70,7 @@ export const listedPhone = z.strictObject({
 export type ListedPhone = z.output<typeof listedPhone>;
 
 export const revocationQuery = z.strictObject({
-  why: line(200).describe('Why, e.g. "lost" or "the day is over".'),
+  why: nameText.describe('Why, e.g. "lost" or "the day is over".'),
 });
 
 export const pairingBody = z.strictObject({

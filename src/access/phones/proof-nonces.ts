@@ -5,7 +5,7 @@
  */
 import { createHmac } from 'node:crypto';
 import type { AppParts } from '../../platform/app-parts.ts';
-import { keyFor } from './derived-key.ts';
+import { keyFor } from '../derived-key.ts';
 
 const windowMilliseconds = 5 * 60_000;
 

@@ -17,7 +17,10 @@ export class PhoneDoor {
     this.#nonces = new ProofNonces(parts);
   }
 
-  /** Who sends a request with `Authorization: DPoP <token>`. Throws what `prove` throws, token_invalid, token_expired, phone_unknown, phone_revoked, proof_replayed. */
+  /**
+   * Who sends a request with `Authorization: DPoP <token>`. Throws what `prove` throws, token_invalid, token_expired,
+   * phone_unknown, phone_revoked, proof_replayed.
+   */
   async recognize(request: FastifyRequest, reply: FastifyReply, token: string): Promise<FoundPhone> {
     this.#tellNonce(reply);
     const holder = await readPhoneToken(this.#parts, token);
