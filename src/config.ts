@@ -57,7 +57,7 @@ export interface Config {
   readonly port: number;
   /** Origin that phones and pages call, e.g. https://ringledger.example. `undefined`: what the header Host says. */
   readonly publicAddress: string | undefined;
-  /** Key of the access tokens (HS256). `undefined`: made and kept in `folder`; refused in production. */
+  /** Signs the tokens of phones; keys for second factors, codes, nonces come from it. `undefined`: made and kept in `folder`; refused in production. */
   readonly tokenSecret: string | undefined;
   /** The keys that sign postings and seal the ledger. `undefined`: made and kept in `folder`; refused in production. */
   readonly signingKeysFile: string | undefined;

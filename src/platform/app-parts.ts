@@ -30,7 +30,7 @@ export interface AppParts {
   readonly db: Database;
   readonly clock: Clock;
   readonly ids: Ids;
-  /** Key of the access tokens (HS256), at least 32 bytes. */
+  /** TOKEN_SECRET, at least 32 bytes: signs the tokens of phones (HS256); keys for the rest are derived from it. */
   readonly tokenKey: Uint8Array;
   /** What postings are signed and ledger lines sealed with. */
   readonly keys: ServiceKeys;

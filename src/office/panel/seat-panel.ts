@@ -21,7 +21,7 @@ interface Asked {
 }
 
 /**
- * Puts the panel anew, until a card is opened. Whoever stays keeps her seat, and with it her pass.
+ * Puts the panel anew, until a card is opened. Whoever stays keeps her seat, which her phone and her cards know by its id.
  * Throws not_found, class_not_open, stale_version, panel_locked, seat_taken, unknown_reference, rule_invalid.
  */
 export async function seatPanel(

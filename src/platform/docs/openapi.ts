@@ -21,9 +21,15 @@ export async function describeRoutes(app: App): Promise<void> {
         license: { name: 'Apache-2.0', identifier: 'Apache-2.0' },
       },
       components: {
-        securitySchemes: { pass: { type: 'http', scheme: 'bearer', bearerFormat: 'JWT' } },
+        securitySchemes: {
+          session: { type: 'http', scheme: 'bearer', description: 'The token of POST /v1/sessions.' },
+          phone: {
+            ...{ type: 'http', scheme: 'DPoP' },
+            description: 'The token of POST /v1/phone-tokens, with a proof in the header DPoP (RFC 9449).',
+          },
+        },
       },
-      security: [{ pass: [] }, {}],
+      security: [{ session: [] }, { phone: [] }, {}],
     },
     transform: jsonSchemaTransform,
     transformObject: jsonSchemaTransformObject,

@@ -27,7 +27,7 @@ export interface Answer<Body> {
 }
 
 interface Sender {
-  /** Who sends, over several passes: "seat <id>", "office <show id>". */
+  /** Who sends, whatever session or phone it is under: "account <id>", "person <id>". */
   readonly sender: string;
   readonly at: Date;
 }
