@@ -1,5 +1,4 @@
 /** What a judge signs, out of her card as the service shows it (`GET /v1/cards/:cardId`) and what she wrote. */
-import type { CardContent } from '../engine/sheets/card-types.ts';
 import { type SheetName, type SignedCard, signedCardForm } from '../evidence/index.ts';
 
 /** Of the card's members those that a signature names. */
@@ -19,7 +18,7 @@ export interface Amending {
 }
 
 interface Written {
-  readonly content: CardContent;
+  readonly content: SignedCard['content'];
   /** By the phone's clock. */
   readonly signedAt: Date;
   /** Left out: it is the first signature. */
