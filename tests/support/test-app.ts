@@ -34,9 +34,11 @@ interface Wanted {
   /** Another app over the database of this one. */
   readonly beside?: TestApp;
   readonly environment?: NodeJS.ProcessEnv;
+  /** Left out: those of all apps of the file. */
+  readonly keys?: ServiceKeys;
 }
 
-export async function buildTestApp({ beside, environment = {} }: Wanted = {}): Promise<TestApp> {
+export async function buildTestApp({ beside, environment = {}, keys }: Wanted = {}): Promise<TestApp> {
   const database =
     beside === undefined ? await createTestDatabase() : { url: beside.ownerUrl, drop: async () => undefined };
   const tokenKey = new TextEncoder().encode(testSecret);
@@ -54,7 +56,15 @@ export async function buildTestApp({ beside, environment = {} }: Wanted = {}): P
     TOKEN_SECRET: testSecret,
     ...environment,
   });
-  const parts: AppParts = { config, db, clock, ids: randomIds, tokenKey, keys: await testKeys, live };
+  const parts: AppParts = {
+    config,
+    db,
+    clock,
+    ids: randomIds,
+    tokenKey,
+    keys: keys ?? (await testKeys),
+    live,
+  };
   const app = await buildApp(parts);
   // So that the address of a request is known when a phone makes its proof for it.
   await app.listen({ host: '127.0.0.1', port: 0 });
