@@ -12,7 +12,8 @@ import { Problem, problemCatalogue } from '../platform/problems/index.ts';
 import { startParts } from '../platform/start-parts.ts';
 
 const say = (line: string) => console.error(line);
-const wanted = z.object({ 'sign-in': signInName, name: nameText });
+const given = z.string('it is missing');
+const wanted = z.object({ 'sign-in': given.pipe(signInName), name: given.pipe(nameText) });
 
 async function main(): Promise<void> {
   const { values } = parseArgs({ options: { 'sign-in': { type: 'string' }, name: { type: 'string' } } });

@@ -51,7 +51,7 @@ describe('the command for the first account', () => {
     const { code, printed, said } = await firstAccount('--sign-in', 'a b');
     expect({ code, printed }).toEqual({ code: 1, printed: '' });
     expect(said).toContain('--sign-in: it must have 1 to 100 letters');
-    expect(said).toContain('--name');
+    expect(said).toContain('--name: it is missing');
     expect(said).toContain('For example: --sign-in ada --name "Ada Brandt"');
     expect(said).not.toMatch(/^ {4}at /m);
   });
