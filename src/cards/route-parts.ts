@@ -5,13 +5,13 @@ import { type Actor, actorOf, senderKey } from '../access/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import { inSqlTransaction, type SqlTransaction } from '../platform/database.ts';
 import { type Answer, answerOnce, keyedRequest } from '../platform/http/answer-once.ts';
+import { id } from '../platform/http/id.ts';
 import { versionRead } from '../platform/http/versions.ts';
 import type { ProblemCode } from '../platform/problems/index.ts';
 import type { SeenVersion } from './draft-versions.ts';
 
 export const tags = ['Cards'];
 
-const id = z.uuid('it must be an id: a UUID').toLowerCase();
 export const classParams = z.object({ classId: id });
 export const cardParams = z.object({ cardId: id });
 export const goParams = z.object({ cardId: id, classEntryId: id });

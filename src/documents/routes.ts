@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto';
 import { z } from 'zod';
 import { openTo } from '../access/index.ts';
 import type { FeatureRoutes } from '../platform/app-parts.ts';
+import { id } from '../platform/http/id.ts';
 import { refusals } from '../platform/http/refusals.ts';
 import { isKnownToReader } from '../platform/http/versions.ts';
 import { readPostedResult } from '../results/index.ts';
@@ -20,7 +21,7 @@ export const documentRoutes: FeatureRoutes = async (app, { parts }) => {
     schema: {
       tags: ['Results'],
       summary: 'The posted result as a table for a spreadsheet, names in their public form',
-      params: z.object({ classId: z.uuid('it must be an id: a UUID').toLowerCase() }),
+      params: z.object({ classId: id }),
       response: {
         200: csvAnswer,
         304: z.null().describe('The reader has it already (If-None-Match).'),

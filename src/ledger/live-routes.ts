@@ -5,7 +5,8 @@ import { ofTheService } from '../evidence/index.ts';
 import type { AppParts, FeatureRoutes } from '../platform/app-parts.ts';
 import { refusals } from '../platform/http/refusals.ts';
 import { problem } from '../platform/problems/index.ts';
-import type { Sql, Statement } from '../platform/sql.ts';
+import type { Sql } from '../platform/sql.ts';
+import { mustBeShow } from './must-be-show.ts';
 import { lastLineOf } from './read-lines.ts';
 import { type Listener, ShowFeed } from './show-feed.ts';
 
@@ -23,11 +24,6 @@ const heartbeatMilliseconds = 15_000;
 const longestStreamMilliseconds = 30 * 60_000;
 /** Whoever reads so slowly that this much waits for him is let go; he comes back where he was. */
 const mostWaitingBytes = 1_048_576;
-
-const findShow: Statement = {
-  name: 'ledger.find-show',
-  text: 'SELECT 1 AS found FROM show WHERE id = $1::uuid',
-};
 
 const query = z.strictObject({
   after: z.coerce
@@ -61,7 +57,7 @@ export const liveRoutes =
       handler: async (request, reply) => {
         const { showId } = request.params;
         const { sql } = parts.db;
-        if ((await sql.row(findShow, [showId])) === undefined) throw problem('not_found');
+        await mustBeShow(sql, showId);
         const last = await lastLineOf(sql, showId);
         const position = Math.min(last, lastHeard(request) ?? request.query.after ?? last);
         const stillHearsAll = access.hearsAll(request, showId)

@@ -3,11 +3,11 @@ import type { FastifyContextConfig, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { ofTheService } from '../evidence/index.ts';
 import type { FeatureRoutes } from '../platform/app-parts.ts';
+import { id } from '../platform/http/id.ts';
 import { refusals } from '../platform/http/refusals.ts';
-import { problem } from '../platform/problems/index.ts';
-import type { Sql, Statement } from '../platform/sql.ts';
 import { findLines, presentHead } from './find-lines.ts';
 import { ledgerHead, ledgerPage, ledgerQuery } from './ledger-schemas.ts';
+import { mustBeShow } from './must-be-show.ts';
 
 export interface ReadAccess {
   /** The `config` of a route that the office of a show may call. */
@@ -19,16 +19,7 @@ export interface ReadAccess {
 }
 
 const tags = ['Ledger'];
-const params = z.object({ showId: z.uuid('it must be an id: a UUID').toLowerCase() });
-
-const findShow: Statement = {
-  name: 'ledger.find-show-read',
-  text: 'SELECT 1 AS found FROM show WHERE id = $1::uuid',
-};
-
-async function mustBeShow(sql: Sql, showId: string): Promise<void> {
-  if ((await sql.row(findShow, [showId])) === undefined) throw problem('not_found');
-}
+const params = z.object({ showId: id });
 
 export const readRoutes =
   (access: ReadAccess): FeatureRoutes =>

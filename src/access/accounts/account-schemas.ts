@@ -1,9 +1,9 @@
 /** What is asked of, and heard about, accounts of the office. No hash, secret or code of an account is among it. */
 import { z } from 'zod';
+import { id } from '../../platform/http/id.ts';
 import { nameText } from '../../platform/http/text.ts';
 import { duties } from '../actor.ts';
 
-const id = z.uuid('it must be an id: a UUID').toLowerCase();
 const instant = z.iso.datetime();
 export const accountParams = z.object({ accountId: id });
 

@@ -1,9 +1,9 @@
 /** What is typed to sign in and to set up, and what comes back. */
 import { z } from 'zod';
+import { id } from '../../platform/http/id.ts';
 import { duties } from '../actor.ts';
 import { typedSetupCode } from './setup-code.ts';
 
-const id = z.uuid('it must be an id: a UUID').toLowerCase();
 const instant = z.iso.datetime();
 export const sessionParams = z.object({ sessionId: id });
 

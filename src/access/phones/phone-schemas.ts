@@ -1,10 +1,10 @@
 /** What the office asks of, and hears about, invitations and phones. */
 import { z } from 'zod';
+import { id } from '../../platform/http/id.ts';
 import { nameText } from '../../platform/http/text.ts';
 import { typedCode } from './pairing-code.ts';
 import { publicKeySchema } from './proofs.ts';
 
-export const id = z.uuid('it must be an id: a UUID').toLowerCase();
 export const showParams = z.object({ showId: id });
 export const invitationParams = z.object({ showId: id, invitationId: id });
 export const phoneParams = z.object({ showId: id, phoneId: id });

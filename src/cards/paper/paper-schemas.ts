@@ -1,10 +1,10 @@
 /** Paper cards as they are asked for and shown. */
 import { z } from 'zod';
 import { wording } from '../../office/index.ts';
+import { id } from '../../platform/http/id.ts';
 import { contentSchema } from '../card-schemas.ts';
 import { cardParts } from './entry-differences.ts';
 
-const id = z.uuid('it must be an id: a UUID').toLowerCase();
 export const classParams = z.object({ classId: id });
 export const paperCardParams = z.object({ paperCardId: id });
 

@@ -1,7 +1,8 @@
 /** What the office's routes have in common: ids, days, instants. */
 import { z } from 'zod';
+import { id } from '../../platform/http/id.ts';
 
-export const id = z.uuid('it must be an id: a UUID').toLowerCase();
+export { id };
 
 /** Calendar day at the show grounds, `yyyy-mm-dd`. */
 export const day = z.iso
