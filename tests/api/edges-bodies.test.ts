@@ -127,6 +127,22 @@ describe('what a body may hold', () => {
     expect('duty' in {}).toBe(false);
   });
 
+  // RFC 8259, 6: a number may be beyond what the reader can hold; RFC 8785, 3.2.2.3: such a one has no canonical form.
+  test('a number that is too large is refused, also where the body is only fingerprinted', async () => {
+    const manager = senders.find(({ name }) => name === 'the manager of the whole service');
+    const { showId, classId } = here.ids.posted;
+    const address = `/v1/shows/${showId}/classes/${classId}/calls`;
+    const headers = { 'content-type': 'application/json', 'idempotency-key': 'too-large' };
+    for (const payload of ['1e400', '{"a":-1e999}']) {
+      const answer = await service.app.inject({
+        ...{ method: 'POST', url: address, payload },
+        headers: { ...headers, ...(await manager?.headers('POST', address)) },
+      });
+      expect(answer.statusCode).toBe(400);
+      expect(JSON.parse(answer.payload).code).toBe('invalid_request');
+    }
+  });
+
   // ASVS 5.0, 15.3.7: a parameter that is given twice is not one of them, chosen by chance.
   test('a parameter that stands twice in the query, or is none, is refused', async () => {
     const queries = ['limit=5&limit=6', 'limit[]=5', '__proto__=x', 'limit=5&constructor=x', 'nothing=1'];

@@ -1,8 +1,10 @@
 /** A planned request becomes one that can be sent: ids are chosen, the address and the body are written. */
 
+import { examples } from '../api/matrix/examples.ts';
 import { RawJson } from './hostile.ts';
 import type { KnownRecords } from './known-records.ts';
-import type { PlannedRequest } from './requests.ts';
+import type { Operation } from './operations.ts';
+import { type NearlyRight, type PlannedRequest, spoiled } from './requests.ts';
 import { KeyedMembers, PickedId } from './valid-values.ts';
 
 export interface WrittenRequest {
@@ -13,9 +15,10 @@ export interface WrittenRequest {
 }
 
 export function written(planned: PlannedRequest, known: KnownRecords): WrittenRequest {
-  const { operation, headers, ifMatch, idempotencyKey, body } = planned;
+  const { operation, headers, ifMatch, idempotencyKey, body, example } = planned;
+  if (example !== undefined) return nearlyRight(operation, example, known);
   const address = addressOf(planned, known);
-  const etag = known.etagOf(address) ?? '"1"';
+  const etag = versionFor(address, known);
   const payload = body === undefined ? undefined : jsonText(body, known);
   return {
     method: operation.method,
@@ -28,6 +31,40 @@ export function written(planned: PlannedRequest, known: KnownRecords): WrittenRe
       ...Object.fromEntries(headers),
     },
   };
+}
+
+function nearlyRight(
+  { method, path }: Operation,
+  { at, spoil }: NearlyRight,
+  known: KnownRecords,
+): WrittenRequest {
+  const ids = known.together(at);
+  const {
+    body,
+    query,
+    headers = {},
+  } = examples[`${method} ${path.replace(/\{(\w+)\}/g, ':$1')}`]?.(ids) ?? {};
+  const address = path.replace(/\{(\w+)\}/g, (_, name: string) => ids[name] ?? 'none');
+  const sent = spoil === undefined || typeof body !== 'object' ? body : spoiled(body, spoil);
+  const payload = sent === undefined ? undefined : typeof sent === 'string' ? sent : jsonText(sent, known);
+  return {
+    method,
+    address: query === undefined ? address : `${address}?${query}`,
+    payload,
+    headers: {
+      ...(payload === undefined ? {} : { 'content-type': 'application/json' }),
+      ...headers,
+      ...('if-match' in headers ? { 'if-match': versionFor(address, known) } : {}),
+    },
+  };
+}
+
+/** Of the record itself, of what a posting is made of, or of the record that it is part of. */
+function versionFor(address: string, known: KnownRecords): string {
+  const [path = ''] = address.split('?');
+  const above = path.slice(0, path.lastIndexOf('/'));
+  const places = [address, path, path.replace(/\/postings$/, '/tabulation'), above];
+  return places.map((place) => known.etagOf(place)).find((etag) => etag !== undefined) ?? '"1"';
 }
 
 function addressOf({ operation, params, query, rawQuery }: PlannedRequest, known: KnownRecords): string {

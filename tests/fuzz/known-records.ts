@@ -33,8 +33,17 @@ export class KnownRecords {
   readonly #fromAnswers = new Map<string, string[]>();
   readonly #etags = new Map<string, string>();
 
-  constructor(prepared: Ids) {
+  readonly #together: readonly Readonly<Record<string, string>>[];
+
+  /** `together`: ids that belong to one class each. */
+  constructor(prepared: Ids, together: readonly Readonly<Record<string, string>>[]) {
     this.#prepared = prepared;
+    this.#together = together;
+  }
+
+  /** `at`, 0 to 1, chooses. */
+  together(at: number): Readonly<Record<string, string>> {
+    return this.#together[Math.floor(at * this.#together.length)] ?? {};
   }
 
   /** `at`, 0 to 1, chooses; three times out of four a record of the prepared show. */

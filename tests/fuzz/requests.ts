@@ -25,6 +25,15 @@ export interface PlannedRequest {
   /** Does it send the version that it read last from the same address? */
   readonly ifMatch: boolean;
   readonly idempotencyKey: number | undefined;
+  /** Instead of all that: a request that is right in its form, with ids that belong together, or nearly so. */
+  readonly example: NearlyRight | undefined;
+}
+
+export interface NearlyRight {
+  /** 0 to 1: of which class. */
+  readonly at: number;
+  /** What is spoiled in its body; `undefined`: nothing. */
+  readonly spoil: Spoil | undefined;
 }
 
 type Schemas = Readonly<Record<string, JsonSchema>>;
@@ -51,21 +60,17 @@ export function requestOf(operation: Operation, schemas: Schemas): Arbitrary<Pla
       recordOf(inQuery, ({ name, schema }) => mutated(valid(schema, name, schemas))),
       { requiredKeys: needed },
     ),
-    rawQuery: rarely(fc.constantFrom(...hostileQueries), 12),
-    body: body === undefined ? rarely(hostileBody, 10) : bodyOf(body, schemas),
+    rawQuery: oneIn(12, fc.constantFrom(...hostileQueries)),
+    body: body === undefined ? oneIn(10, hostileBody) : bodyOf(body, schemas),
     headers: fc.oneof(
       { weight: 6, arbitrary: fc.constant([]) },
       { weight: 1, arbitrary: fc.array(fc.constantFrom(...hostileHeaders), { minLength: 1, maxLength: 3 }) },
     ),
     ifMatch: fc.integer({ min: 0, max: 3 }).map((chance) => chance > 0),
-    idempotencyKey: rarely(fc.integer({ min: 1, max: 40 }), 4),
+    idempotencyKey: oneIn(4, fc.integer({ min: 1, max: 40 })),
+    example: oneIn(3, fc.record({ at: share, spoil: oneIn(2, spoiling) })),
   });
 }
-
-const rarely = <T>(arbitrary: Arbitrary<T>, oneIn: number): Arbitrary<T | undefined> =>
-  fc
-    .option(arbitrary, { nil: undefined, freq: oneIn })
-    .chain((value) => fc.integer({ min: 1, max: oneIn }).map((chance) => (chance === 1 ? value : undefined)));
 
 const bodyOf = (schema: JsonSchema, schemas: Schemas): Arbitrary<unknown> =>
   fc.oneof(
@@ -74,25 +79,31 @@ const bodyOf = (schema: JsonSchema, schemas: Schemas): Arbitrary<unknown> =>
     { weight: 1, arbitrary: hostileBody },
   );
 
+/** One time out of so many, else nothing. */
+const oneIn = <T>(times: number, arbitrary: Arbitrary<T>): Arbitrary<T | undefined> =>
+  fc
+    .tuple(fc.noBias(fc.integer({ min: 1, max: times })), arbitrary)
+    .map(([chance, value]) => (chance === 1 ? value : undefined));
+
 type Spoiling = 'replace' | 'drop' | 'add' | 'double';
 
-/** Spoils one place of the value, one time out of so many. */
-function mutated(values: Arbitrary<unknown>, oneIn = 4): Arbitrary<unknown> {
-  const spoil = fc.record({
-    how: fc.constantFrom<Spoiling>('replace', 'drop', 'add', 'double'),
-    way: fc.array(fc.nat(50), { minLength: 5, maxLength: 5 }),
-    by: hostileValue,
-    whether: fc.integer({ min: 1, max: oneIn }),
-  });
-  return fc
-    .tuple(values, spoil)
-    .map(([value, { how, way, by, whether }]) => (whether === 1 ? spoiled(value, { how, way, by }) : value));
-}
-
-interface Spoil {
+export interface Spoil {
   readonly how: Spoiling;
   readonly way: readonly number[];
   readonly by: unknown;
+}
+
+const spoiling: Arbitrary<Spoil> = fc.record({
+  how: fc.constantFrom<Spoiling>('replace', 'drop', 'add', 'double'),
+  way: fc.array(fc.nat(50), { minLength: 5, maxLength: 5 }),
+  by: hostileValue,
+});
+
+/** Spoils one place of the value, one time out of so many. */
+function mutated(values: Arbitrary<unknown>, times = 4): Arbitrary<unknown> {
+  return fc
+    .tuple(values, oneIn(times, spoiling))
+    .map(([value, spoil]) => (spoil === undefined ? value : spoiled(value, spoil)));
 }
 
 const unknownMembers = [
@@ -106,7 +117,7 @@ const unknownMembers = [
   'constructor',
 ];
 
-function spoiled(value: unknown, { how, way, by }: Spoil): unknown {
+export function spoiled(value: unknown, { how, way, by }: Spoil): unknown {
   const [step = 0, ...rest] = way;
   if (value instanceof KeyedMembers) {
     return new KeyedMembers(value.members.map(([key, one]) => [key, spoiled(one, { how, way: rest, by })]));

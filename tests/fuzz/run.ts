@@ -22,12 +22,14 @@ const mostLost = 20;
 export class FuzzRun {
   readonly faults: string[] = [];
   sent = 0;
+  /** Operations of which at least one request was taken. */
+  readonly taken = new Set<string>();
   /** How often all passes were made anew. */
   renewed = 0;
   readonly #service: TestApp;
   readonly #statuses = new Map<number, number>();
   readonly #reached = new Map<string, number>();
-  #known = new KnownRecords({});
+  #known = new KnownRecords({}, []);
   #shows: { readonly here: PreparedShow; readonly there: PreparedShow } | undefined;
   #senders: readonly Sender[] = [];
   /** Passes that were good and are refused: their session was ended, their phone taken back. */
@@ -40,10 +42,11 @@ export class FuzzRun {
   }
 
   async newShow(): Promise<void> {
-    const [here, there] = [await prepareShow(this.#service), await prepareShow(this.#service)];
+    const here = await prepareShow(this.#service);
+    const there = this.#shows?.there ?? (await prepareShow(this.#service));
     this.#shows = { here, there };
     await this.#newSenders();
-    this.#known = new KnownRecords(idsOf(here, there));
+    this.#known = new KnownRecords(idsOf(here, there), Object.values(here.ids));
     this.#photo = await picture().jpeg().toBuffer();
   }
 
@@ -101,6 +104,7 @@ export class FuzzRun {
     }
     const faults = faultsOfAnswer(answer);
     if (faults.length > 0) this.faults.push(told({ sender, request, payload, answer, faults }));
+    if (answer.statusCode < 400) this.taken.add(planned.operation.name);
     if (answer.statusCode < 300) this.#known.learn(address, etagOf(answer), jsonOf(answer.payload));
   }
 

@@ -41,8 +41,18 @@ export function keyedRequest(request: FastifyRequest, { sender, at }: Sender): K
     throw problem('invalid_request', { errors: [{ field: 'headers/idempotency-key', message }] });
   }
   const address = request.url.split('?')[0] ?? '';
-  const requestHash = fingerprint(request.body ?? null);
+  const requestHash = fingerprintOf(request.body ?? null);
   return { key, scope: `${sender} ${request.method} ${address}`, requestHash, at };
+}
+
+/** JSON.parse reads `1e400` as infinite, which has no canonical form. */
+function fingerprintOf(body: unknown): string {
+  try {
+    return fingerprint(body);
+  } catch {
+    const message = 'it must hold no number that is too large, and no half of a surrogate pair';
+    throw problem('invalid_request', { errors: [{ field: '', message }] });
+  }
 }
 
 /** Waits where the same key is being worked on by another transaction. */

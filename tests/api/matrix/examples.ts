@@ -26,7 +26,7 @@ const rule = {
   rulingHolds: null,
 };
 const maneuvers = [{ name: 'Walk to B' }, { name: 'Jog a circle left' }, { name: 'Lope to C' }];
-const go = { maneuvers: [{ position: 1, mark: '0' }] };
+const go = { measure: '18.001' };
 /** Three parts in base64url: what a compact JWS looks like (RFC 7515, 7.1). */
 const someJws = 'eyJhbGciOiJFUzI1NiJ9.eyJhIjoxfQ.c2lnbmF0dXJl';
 
