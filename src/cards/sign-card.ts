@@ -64,7 +64,7 @@ function mustAgree(draft: CardContent, content: CardContent): void {
 async function signedBefore(tx: SqlTransaction, card: CardRecord, content: CardContent): Promise<Signed> {
   const revision = await revisionOf(tx, card, 1);
   if (revision === undefined) throw new Error('a signed card without its first revision');
-  if (fingerprint(content) === revision.contentHash)
+  if (revision.jws !== null && fingerprint(content) === revision.contentHash)
     return { card, revision, openTies: openTiesOn(card, revision.content) };
   const { contentHash, signedAt } = revision;
   const more = { revision: card.revision, contentHash, signedAt: signedAt.toISOString() };

@@ -15,6 +15,15 @@ const paperCard = {
   paperCardId: 'the paper card',
 };
 
+const entry = {
+  entryId: 'the entry',
+  backNumber: 'the back number',
+  exhibitorId: 'who shows',
+  horseId: 'on which horse',
+  ownerId: 'whose horse it is; null: not said',
+  version: 'version of the entry',
+};
+
 const kinds = {
   'show.created': {
     public: true,
@@ -116,12 +125,12 @@ const kinds = {
   'entry.created': {
     public: false,
     what: 'An exhibitor with a horse got a back number.',
-    body: { entryId: 'the entry', backNumber: 'the back number' },
+    body: entry,
   },
   'entry.changed': {
     public: false,
-    what: 'An entry was changed.',
-    body: { entryId: 'the entry', version: 'new version' },
+    what: 'An entry was changed: what it is now.',
+    body: entry,
   },
   'entry.scratched': {
     public: true,
@@ -197,7 +206,12 @@ const kinds = {
   'class-entry.added': {
     public: true,
     what: 'An entry was added to a class.',
-    body: { classId: 'the class', classEntryId: 'the class entry', backNumber: 'the back number' },
+    body: {
+      classId: 'the class',
+      classEntryId: 'the class entry',
+      entryId: 'the entry',
+      backNumber: 'the back number',
+    },
   },
   'class-entry.changed': {
     public: true,

@@ -42,8 +42,16 @@ export async function exportShow(parts: AppParts, { showId, names }: WantedArchi
   return canonicalText({ ...unsigned, jws });
 }
 
-/** The key that signs the archive may not have signed anything of the show yet. */
+/**
+ * The service's own are those of its key file, whatever the database says: what somebody put into the table counts as
+ * brought from elsewhere. The key that signs the archive may not have signed anything of the show yet.
+ */
 function withOwnKeys({ keys, clock }: AppParts, records: ShowRecords): ShowRecords {
+  const own = new Set(keys.publicKeys.map(({ kid }) => kid));
+  const named = records.keys.map((key) => ({
+    ...key,
+    source: own.has(key.kid) ? ('own' as const) : ('imported' as const),
+  }));
   const addedAt = clock.now().toISOString();
   const known = new Set(records.keys.map(({ kid }) => kid));
   const added = keys.publicKeys
@@ -56,5 +64,5 @@ function withOwnKeys({ keys, clock }: AppParts, records: ShowRecords): ShowRecor
         addedAt,
       };
     });
-  return { ...records, keys: [...records.keys, ...added] };
+  return { ...records, keys: [...named, ...added] };
 }

@@ -26,6 +26,8 @@ export const faultSentences = {
   class_line_differs: "A class was not opened when the ledger's line says.",
   consent_line_differs: "A consent is not as the ledger's line about it says.",
   public_name_without_consent: "An exhibitor's name is public in another form than the last consent allows.",
+  entry_line_differs: "An entry is not as the ledger's last line about it says.",
+  seat_line_differs: "A judge has left a panel, or sits on it, otherwise than the ledger's lines say.",
   phone_thumbprint_wrong: 'The public key of a phone is not the one that its thumbprint names.',
   phone_line_differs: "A phone is not as the ledger's lines about it say.",
   card_unsigned: 'A revision of a card has neither the signature of a phone nor a paper card.',

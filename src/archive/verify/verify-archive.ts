@@ -2,6 +2,7 @@
 import type { JWK } from 'jose';
 import type { Archive } from '../form/archive.ts';
 import { checkCards } from './check-cards.ts';
+import { checkEntries } from './check-entries.ts';
 import { checkForm } from './check-form.ts';
 import { checkLedger, type HeadWrittenDown } from './check-ledger.ts';
 import { checkPaper } from './check-paper.ts';
@@ -42,6 +43,7 @@ export async function verifyArchive(value: unknown, { trustedKeys, head }: Asked
     await checkLedger(reading, head),
     checkRecords(reading),
     checkProgram(reading),
+    checkEntries(reading),
     checkSheets(reading),
     await checkPhones(reading),
     await checkCards(reading),

@@ -44,7 +44,7 @@ export async function addClassEntry(parts: AppParts, tx: Transaction, asked: Ask
   await appendLine(parts, tx, {
     showId,
     type: 'class-entry.added',
-    body: { classId, classEntryId: id, backNumber },
+    body: { classId, classEntryId: id, entryId, backNumber },
     at,
   });
   return classEntryOf(row);

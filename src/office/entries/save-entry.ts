@@ -1,6 +1,7 @@
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
+import type { Entry } from '../../platform/generated/prisma/client.ts';
 import { mustBeCurrent } from '../../platform/http/versions.ts';
 import { type FieldFault, problem } from '../../platform/problems/index.ts';
 import { withoutUndefined } from '../schemas/common.ts';
@@ -22,9 +23,14 @@ export async function addEntry(
     data: { ...asked, id: parts.ids.next(), createdAt: at },
     include: withNames,
   });
-  await appendLine(parts, tx, { showId, type: 'entry.created', body: { entryId: row.id, backNumber }, at });
+  await appendLine(parts, tx, { showId, type: 'entry.created', body: lineBody(row), at });
   return entryOf(row);
 }
+
+/** All that makes the entry, so that a later change of the record without a line shows. */
+const lineBody = ({ id: entryId, backNumber, exhibitorId, horseId, ownerId, version }: Entry) => ({
+  ...{ entryId, backNumber, exhibitorId, horseId, ownerId, version },
+});
 
 interface Change {
   readonly showId: string;
@@ -55,7 +61,7 @@ export async function changeEntry(parts: AppParts, tx: Transaction, asked: Chang
     data: { ...withoutUndefined(change), version: { increment: 1 } },
     include: withNames,
   });
-  await appendLine(parts, tx, { showId, type: 'entry.changed', body: { entryId, version: row.version }, at });
+  await appendLine(parts, tx, { showId, type: 'entry.changed', body: lineBody(row), at });
   return entryOf(row);
 }
 

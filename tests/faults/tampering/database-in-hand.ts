@@ -14,6 +14,7 @@ const tables = [
   ...[
     'paper_card',
     'paper_entry',
+    'entry',
     'class_entry',
     'show_class',
     'panel_seat',

@@ -272,7 +272,7 @@ describe('the ledger', () => {
     expect(await codesNow()).toEqual(expect.arrayContaining(['line_key_unknown', 'posting_head_wrong']));
     // Without the keys that were published: the heads in the signed postings, and the cards, still tell.
     expect(await codesNow({ trustedKeys: undefined })).toEqual(
-      expect.arrayContaining(['posting_head_wrong', 'card_line_differs']),
+      expect.arrayContaining(['line_sealed_by_import', 'posting_head_wrong', 'card_line_differs']),
     );
   });
 
@@ -366,6 +366,36 @@ describe('a posting', () => {
       expect(await codesNow()).toContain(code);
       await database.restore();
     }
+  });
+});
+
+describe('what stands around a posting', () => {
+  test('the riders of two entries exchanged, so that a place names another one', async () => {
+    await run(`UPDATE entry SET exhibitor_id = other.exhibitor_id FROM entry other
+               WHERE entry.back_number = 101 AND other.back_number = 102`);
+    expect(await codesNow()).toEqual(['entry_line_differs']);
+  });
+
+  test('two back numbers exchanged', async () => {
+    await run(`UPDATE entry SET back_number = back_number + 5000 WHERE back_number IN (101, 102)`);
+    await run(`UPDATE entry SET back_number = 5203 - (back_number - 5000) - 5000 WHERE back_number > 5000`);
+    expect(await codesNow()).toEqual(['entry_line_differs']);
+  });
+
+  test('two entries of a class exchanged', async () => {
+    const entryOf = (backNumber: number) => `(SELECT id FROM entry WHERE back_number = ${backNumber})`;
+    const put = (from: string, to: string) =>
+      run(`UPDATE class_entry SET entry_id = ${to} WHERE class_id = ${ofClass(1)} AND entry_id = ${from}`);
+    const aside = `'${service.parts.ids.next()}'`;
+    await put(entryOf(101), aside);
+    await put(entryOf(103), entryOf(101));
+    await put(aside, entryOf(103));
+    expect(await codesNow()).toEqual(['entry_line_differs']);
+  });
+
+  test('a judge said to have left the panel', async () => {
+    await run(`UPDATE panel_seat SET withdrawn_at = now(), withdrawn_why = 'ill' WHERE seat_order = 1`);
+    expect(await codesNow()).toEqual(['seat_line_differs']);
   });
 });
 
