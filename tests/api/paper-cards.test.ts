@@ -432,6 +432,20 @@ test('a card that the judge signs on her phone first overtakes the paper', async
   expect(await lines(paper.showId, 'card.paper-accepted')).toEqual([]);
 });
 
+test('a card that came in on paper is not signed once more on the phone, though it says the same', async () => {
+  await paper.takeUp(paper.first).expect(201);
+  await paper.enter(paper.first, goes).expect(200);
+  await paper.enter(paper.second, goes).expect(200);
+  const { cardId } = paper.current();
+  const pass = await paper.judge();
+  const refused = await http()
+    .post(`/v1/cards/${cardId}/signatures`)
+    .use(pass)
+    .use(signedBy(service, { pass, cardId, asked: { content: paper.contentOf(goes) } }))
+    .expect(409);
+  expect(refused.body).toMatchObject({ code: 'card_already_signed', revision: 1 });
+});
+
 describe('a paper card is withdrawn', () => {
   test('with a reason while it is open, and may then be taken up anew', async () => {
     await paper.takeUp(paper.first).expect(201);
