@@ -14,9 +14,13 @@ export interface WrittenRequest {
   readonly payload: string | undefined;
 }
 
+/** After these no card of the class is written any more, so in their right form they come seldom. */
+const endsJudging = /\/(cancellation|withdrawal|status|combinations|splits|withdrawals)$/;
+
 export function written(planned: PlannedRequest, known: KnownRecords): WrittenRequest {
   const { operation, headers, ifMatch, idempotencyKey, body, example } = planned;
-  if (example !== undefined) return nearlyRight(operation, example, known);
+  const mayEnd = !endsJudging.test(operation.path) || (example?.at ?? 0) > 0.95;
+  if (example !== undefined && mayEnd) return nearlyRight(operation, example, known);
   const address = addressOf(planned, known);
   const etag = versionFor(address, known);
   const payload = body === undefined ? undefined : jsonText(body, known);
