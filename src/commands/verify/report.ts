@@ -18,19 +18,24 @@ function aboutShow({ show, names, exportedAt, head }: Archive): string[] {
 }
 
 function counts(archive: Archive): string[] {
-  const { lines, phones, revisions, paperPhotos, rulings, postings, classes } = archive;
+  const { lines, entries, phones, revisions, paperPhotos, rulings, postings } = archive;
   const onPaper = revisions.filter(({ paperCardId }) => paperCardId !== null).length;
   const unseen = paperPhotos.filter(({ bytes }) => bytes === null).length;
-  return [
-    'Checked:',
-    `  ${lines.length} lines of the ledger: number, link, hash and seal of each, and the records that they name`,
-    `  ${phones.length} phones: key, pairing and revocation`,
-    `  ${revisions.length - onPaper} cards signed by phones: signature, holder of the phone, chain, line`,
-    `  ${onPaper} cards on paper: two people, the same content, salted hash`,
-    `  ${paperPhotos.length} photos of paper cards${unseen === 0 ? '' : `, ${unseen} of them by fingerprint only`}`,
-    `  ${rulings.length} rulings`,
-    `  ${postings.length} postings of ${classes.length} classes: signature, head, line, and computed anew from the cards`,
+  const photos = `photos of paper cards${unseen === 0 ? '' : `, ${unseen} of them by fingerprint only`}`;
+  const checked: [number, string][] = [
+    [
+      lines.length,
+      'lines of the ledger: number, link, hash and seal of each, and the records that they name',
+    ],
+    [entries.length, 'entries: rider, horse and number as the ledger tells'],
+    [phones.length, 'phones: key, pairing and revocation'],
+    [revisions.length - onPaper, 'cards signed by phones: signature, holder of the phone, chain, line'],
+    [onPaper, 'cards on paper: two people, the same content, salted hash'],
+    [paperPhotos.length, photos],
+    [rulings.length, 'rulings'],
+    [postings.length, 'postings: signature, head, line, and computed anew from the cards'],
   ];
+  return ['Checked:', ...checked.map(([count, what]) => `${String(count).padStart(7)}  ${what}`)];
 }
 
 function keys({ keys: own }: Archive, { trustedKeys }: Asked): string[] {
