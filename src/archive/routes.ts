@@ -9,7 +9,7 @@ import { id, sha256, thumbprint } from './form/spellings.ts';
 import { importArchive } from './import/import-archive.ts';
 
 const tags = ['Archives'];
-/** A show of 300 entries and nine judges is some 12 MB; photos of paper cards come on top. */
+/** One class of 300 entries and nine judges is some 3 MB; photos of paper cards come on top. */
 const largestArchive = 64 * 1_048_576;
 
 const archiveDocument = z
