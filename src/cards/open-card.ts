@@ -1,5 +1,6 @@
 /** The card of a seat is opened once; whoever opens it again finds it there. */
 import { type Actor, mustHoldSeat, reachesShow } from '../access/index.ts';
+import { cardIdOf } from '../evidence/index.ts';
 import { appendLine } from '../ledger/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import type { SqlTransaction } from '../platform/database.ts';
@@ -39,7 +40,7 @@ export async function openCard(
   if (isFirst) await openClass(parts, tx, { classId, showId });
   const at = parts.clock.now();
   const opened = await tx.sql.row<{ id: string }>(statements.openCard, [
-    parts.ids.next(),
+    cardIdOf(seatId),
     classId,
     seatId,
     at,

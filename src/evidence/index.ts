@@ -1,4 +1,5 @@
 export { canonicalText, readCanonical } from './canonical.ts';
+export { cardIdOf } from './card-id.ts';
 export {
   attached,
   detached,
