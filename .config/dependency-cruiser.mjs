@@ -52,10 +52,10 @@ export default {
       name: 'evidence-is-portable',
       comment:
         'What is signed is spelled the same on the phone, at the service and by the verifier: the forms of evidence need ' +
-        "nothing of either, only the engine's types, canonical JSON and a JOSE library that runs everywhere.",
+        "nothing of either, only the engine's types, canonical JSON, and libraries for JOSE and UUIDs that run everywhere.",
       severity: 'error',
       from: { path: '^src/evidence/' },
-      to: { pathNot: '^(src/(evidence|engine)/|node_modules/(jose|canonicalize)/)' },
+      to: { pathNot: '^(src/(evidence|engine)/|node_modules/(jose|canonicalize|uuid)/)' },
     },
     {
       name: 'phone-is-portable',
@@ -120,6 +120,24 @@ export default {
       to: { path: '^src/', pathNot: '^src/(web|engine|evidence|phone)/' },
     },
     {
+      name: 'pages-render-public-views',
+      comment:
+        'The pages that the service renders ask its own public API and show the views of the browser: no feature behind them.',
+      severity: 'error',
+      from: { path: '^src/pages/' },
+      to: {
+        path: '^src/',
+        pathNot: '^src/(pages|platform/http|web/(board|exhibitor|shared))/|^src/access/index',
+      },
+    },
+    {
+      name: 'only-pages-and-browsers-show-views',
+      comment: 'A view is shown by a browser, or rendered by src/pages/; no other room knows of pages.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/(pages|web)/' },
+      to: { path: '^src/web/' },
+    },
+    {
       name: 'no-circles',
       comment: 'Two files that need each other are one file, or hide a third.',
       severity: 'error',
@@ -152,6 +170,7 @@ export default {
     enhancedResolveOptions: {
       exportsFields: ['exports'],
       conditionNames: ['import', 'types', 'node', 'default'],
+      extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'],
     },
   },
 };

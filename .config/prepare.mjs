@@ -24,6 +24,7 @@ if (!packagesAreInstalled()) {
   run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'], 'npm ci');
 }
 whenChanged(at('src', 'platform', 'generated', 'schema.sha256'), schemaHash(), generateClient);
+whenChanged(at('src', 'web', 'shared', 'generated', 'api.sha256'), apiHash(), generateApiTypes);
 whenChanged(at('dist', 'web.sha256'), pagesHash(), buildPages);
 
 /** Does the work where the stamp of the last time is not that of the present sources. */
@@ -42,6 +43,14 @@ function generateClient() {
     [prisma, 'generate', '--config', at('.config', 'prisma.config.ts')],
     'prisma generate',
   );
+}
+
+/** What the service answers, as types for the pages. */
+function generateApiTypes() {
+  console.error('Generating the types of the API for the pages (openapi-typescript) ...');
+  const generator = at('node_modules', 'openapi-typescript', 'bin', 'cli.js');
+  const types = at('src', 'web', 'shared', 'generated', 'api.ts');
+  run(process.execPath, [generator, at('api-docs', 'openapi.json'), '-o', types], 'openapi-typescript');
 }
 
 /** Built beside and then put in place, so that a build that fails leaves the pages as they were. */
@@ -75,13 +84,18 @@ function schemaHash() {
   return hash.update(readFileSync(at('node_modules', 'prisma', 'package.json'))).digest('hex');
 }
 
+function apiHash() {
+  const hash = createHash('sha256').update(readFileSync(at('api-docs', 'openapi.json')));
+  return hash.update(readFileSync(at('node_modules', 'openapi-typescript', 'package.json'))).digest('hex');
+}
+
 /** What the pages are built from: their own sources, and what they share with the service. */
 function pagesHash() {
   const hash = createHash('sha256');
   for (const room of ['web', 'phone', 'evidence', 'engine']) {
     for (const file of filesBelow(at('src', room))) hash.update(file).update(readFileSync(file));
   }
-  for (const file of [at('.config', 'vite.config.ts'), at('node_modules', 'vite', 'package.json')]) {
+  for (const file of [at('.config', 'vite.config.ts'), at('package-lock.json')]) {
     hash.update(readFileSync(file));
   }
   return hash.digest('hex');

@@ -18,6 +18,7 @@ import { cardRoutes } from './cards/index.ts';
 import { documentRoutes } from './documents/index.ts';
 import { liveRoutes, readRoutes, recordRefusals } from './ledger/index.ts';
 import { officeRoutes } from './office/index.ts';
+import { renderedPages } from './pages/index.ts';
 import type { App, AppParts, FeatureRoutes } from './platform/app-parts.ts';
 import { browseRoutes, describeRoutes } from './platform/docs/openapi.ts';
 import { createServer } from './platform/http/create-server.ts';
@@ -65,6 +66,7 @@ export async function buildApp(parts: AppParts): Promise<App> {
   await app.register(healthRoutes, { parts });
   await app.register(signingKeysRoute, { parts });
   await app.register(pageRoutes);
+  await app.register(renderedPages);
   for (const feature of features(door)) await app.register(feature, { parts, prefix: '/v1' });
   await app.ready();
   return app;

@@ -46,7 +46,10 @@ export async function openEventStream(
 async function readAll(answer: Response, feed: (text: string) => void): Promise<void> {
   const decoder = new TextDecoder();
   try {
-    for await (const chunk of answer.body ?? []) feed(decoder.decode(chunk as Uint8Array, { stream: true }));
+    const reader = answer.body?.getReader();
+    for (let next = await reader?.read(); next && !next.done; next = await reader?.read()) {
+      feed(decoder.decode(next.value, { stream: true }));
+    }
   } catch {
     // The test closed the stream.
   }

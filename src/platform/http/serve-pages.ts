@@ -4,33 +4,38 @@
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { FastifyInstance } from 'fastify';
+import { pagesOfBuild } from './built-pages.ts';
 
-const builtPages = fileURLToPath(new URL('../../../dist/web', import.meta.url));
-
-/** A page brings its own script and style as files and asks nobody but this service. */
-export const pagePolicy = [
+const nothingBut = [
   "default-src 'none'",
   "script-src 'self'",
   "style-src 'self'",
-  "img-src 'self'",
+  "img-src 'self' blob:",
   "connect-src 'self'",
   "manifest-src 'self'",
+  "worker-src 'self'",
   "base-uri 'none'",
-  "form-action 'none'",
   "frame-ancestors 'none'",
   "require-trusted-types-for 'script'",
-].join('; ');
+];
+
+/** A page brings its own script and style as files and asks nobody but this service. */
+export const pagePolicy = [...nothingBut, "form-action 'none'"].join('; ');
+
+/** A page that works without a script too may send a form, to this service only. */
+export const renderedPagePolicy = [...nothingBut, "form-action 'self'"].join('; ');
 
 const mediaTypes: Readonly<Record<string, string>> = {
   '.css': 'text/css; charset=utf-8',
   '.js': 'text/javascript; charset=utf-8',
+  '.png': 'image/png',
   '.svg': 'image/svg+xml',
+  '.webmanifest': 'application/manifest+json',
 };
 
 /** `folder`: as the build leaves it, `<page>/index.html` and `assets/`. Without one there are no pages. */
-export async function pageRoutes(app: FastifyInstance, { folder = builtPages } = {}): Promise<void> {
+export async function pageRoutes(app: FastifyInstance, { folder = pagesOfBuild() } = {}): Promise<void> {
   if (!existsSync(folder)) {
     app.log.warn('the pages are not built; npm start builds them');
     return;
@@ -44,12 +49,14 @@ export async function pageRoutes(app: FastifyInstance, { folder = builtPages } =
   }
 }
 
-/** `/pair`. Never kept by a browser, so that it always names the assets that are there. */
+/** `/pair` and what is below it. Never kept by a browser, so that it always names the assets that are there. */
 function addPage(app: FastifyInstance, name: string, folder: string): void {
   const html = readFileSync(join(folder, 'index.html'));
-  app.get(`/${name}`, { schema: { hide: true } }, async (_request, reply) =>
-    reply.type('text/html; charset=utf-8').header('cache-control', 'no-store').send(html),
-  );
+  for (const address of [`/${name}`, `/${name}/*`]) {
+    app.get(address, { schema: { hide: true } }, async (_request, reply) =>
+      reply.type('text/html; charset=utf-8').header('cache-control', 'no-store').send(html),
+    );
+  }
 }
 
 /** Their names hold a hash of what is in them, so they may be kept for ever. */

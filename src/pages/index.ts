@@ -1,0 +1,1 @@
+export { renderedPages } from './rendered-pages.ts';

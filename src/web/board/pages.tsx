@@ -1,0 +1,5 @@
+/** The pages of the board: every page that says where a show stands. */
+import type { PublicPage } from '../shared/public-page.ts';
+import { boardPage } from './board-page.tsx';
+
+export const boardPages: readonly PublicPage[] = [boardPage];
