@@ -5,7 +5,7 @@ export default defineConfig({
   test: {
     root: fileURLToPath(new URL('..', import.meta.url)),
     include: ['tests/**/*.test.ts'],
-    globalSetup: ['tests/support/postgres-for-the-run.ts'],
+    globalSetup: ['tests/support/postgres-for-the-run.ts', 'tests/support/browser-for-the-run.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

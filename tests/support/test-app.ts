@@ -19,6 +19,8 @@ export interface TestApp {
   readonly app: App;
   readonly parts: AppParts;
   readonly clock: TestClock;
+  /** Where it listens, e.g. http://127.0.0.1:41234 */
+  readonly address: string;
   /** The database as its owner, for what the service itself may not do; `parts.db` is as the service works. */
   readonly ownerUrl: string;
   /** Closes the app and drops its database. */
@@ -67,14 +69,14 @@ export async function buildTestApp({ beside, environment = {}, keys }: Wanted = 
   };
   const app = await buildApp(parts);
   // So that the address of a request is known when a phone makes its proof for it.
-  await app.listen({ host: '127.0.0.1', port: 0 });
+  const address = await app.listen({ host: '127.0.0.1', port: 0 });
   const close = async () => {
     await app.close();
     await live.close();
     await db.close();
     await database.drop();
   };
-  return { app, parts, clock, ownerUrl: database.url, close };
+  return { app, parts, clock, address, ownerUrl: database.url, close };
 }
 
 /** Begins at the present, because a pass must not have ended; each look is a millisecond later than the one before. */

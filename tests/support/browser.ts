@@ -1,0 +1,51 @@
+/**
+ * A real browser over the real service: Chromium as it is installed (`browser-for-the-run.ts` finds it), driven by
+ * Playwright, whose `expect` waits for what a page is about to show.
+ */
+import AxeBuilder from '@axe-core/playwright';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from '@playwright/test';
+import { expect, inject } from 'vitest';
+
+/** A phone in one hand, and a desk. */
+export const phoneSize = { width: 390, height: 844 } as const;
+export const deskSize = { width: 1280, height: 800 } as const;
+
+export function openBrowser(): Promise<Browser> {
+  return chromium.launch({
+    executablePath: inject('browserPath'),
+    // A test may run as root, and in a container with little shared memory; nothing is asked of the network.
+    args: ['--no-sandbox', '--disable-dev-shm-usage', '--disable-background-networking', '--disable-gpu'],
+  });
+}
+
+/** A phone of its own: its own storage, its own keys, touch. */
+export const openPhone = (browser: Browser, options: BrowserContextOptions = {}): Promise<BrowserContext> =>
+  browser.newContext({ viewport: phoneSize, hasTouch: true, isMobile: true, locale: 'en-US', ...options });
+
+export const openDesk = (browser: Browser, options: BrowserContextOptions = {}): Promise<BrowserContext> =>
+  browser.newContext({ viewport: deskSize, locale: 'en-US', ...options });
+
+/** WCAG 2.2, levels A and AA, as far as a program can tell (axe-core). */
+export async function expectAccessible(page: Page): Promise<void> {
+  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+  const found = violations.map(
+    ({ id, help, nodes }) => `${id}: ${help}\n  ${nodes.map(({ html }) => html).join('\n  ')}`,
+  );
+  expect(found).toEqual([]);
+}
+
+/** Nothing is wider than the screen. */
+export async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const [wide, seen] = await page.evaluate(() => [
+    document.documentElement.scrollWidth,
+    document.documentElement.clientWidth,
+  ]);
+  expect(wide).toBeLessThanOrEqual(seen ?? 0);
+}
