@@ -121,6 +121,11 @@ const kinds = {
     },
   },
   'horse.created': { public: false, what: 'A horse was added.', body: { horseId: 'the horse' } },
+  'horse.changed': {
+    public: false,
+    what: 'How the name of a horse is spoken was taken down, or taken back.',
+    body: { horseId: 'the horse' },
+  },
   'owner.created': { public: false, what: 'An owner was added.', body: { ownerId: 'the owner' } },
   'entry.created': {
     public: false,
@@ -217,6 +222,11 @@ const kinds = {
     public: true,
     what: 'The status of an entry in a class changed: checked in, no-show, excused, moved.',
     body: { classId: 'the class', classEntryId: 'the class entry', status: 'new status' },
+  },
+  'class-entry.video-changed': {
+    public: false,
+    what: 'The office said where the video of a go is, or took it off.',
+    body: { classId: 'the class', classEntryId: 'the class entry' },
   },
   'order.drawn': {
     public: true,

@@ -1,12 +1,24 @@
 /** The show and its program, as they stand in an archive. A name is `null` where the archive is without names. */
 import { z } from 'zod';
-import { code, coneLetter, nameText, placingRule, scoreSheet, wording } from '../../office/offline.ts';
+import {
+  code,
+  coneLetter,
+  nameText,
+  patternDrawing,
+  placingRule,
+  scoreSheet,
+  spokenAs,
+  videoAddress,
+  wording,
+} from '../../office/offline.ts';
 import { asKept, day, id, instant, ordinal, sha256 } from './spellings.ts';
 
 const name = asKept(nameText);
 const words = asKept(wording);
 /** Left out of an archive without names. */
 const withheldName = name.nullable();
+/** Not in archives of the first services; null where it is not said, or without names. */
+const spoken = asKept(spokenAs).nullable().exactOptional();
 const publicName = z.enum(['full', 'first-name-and-initial', 'back-number']);
 
 export const show = z.strictObject({
@@ -36,7 +48,14 @@ export const sheet = z.strictObject({
   createdAt: instant,
 });
 
-export const pattern = z.strictObject({ id, showId: id, name, version: ordinal, createdAt: instant });
+export const pattern = z.strictObject({
+  id,
+  showId: id,
+  name,
+  version: ordinal,
+  drawing: patternDrawing.nullable().exactOptional().describe('Not in archives of the first services.'),
+  createdAt: instant,
+});
 
 export const maneuver = z.strictObject({
   patternId: id,
@@ -94,6 +113,7 @@ export const exhibitor = z.strictObject({
   showId: id,
   name: withheldName,
   bornOn: day.nullable(),
+  spokenAs: spoken,
   publicName: publicName.nullable(),
   erasedAt: instant.nullable(),
   version: ordinal,
@@ -105,6 +125,7 @@ export const horse = z.strictObject({
   showId: id,
   name: withheldName,
   registrationNumber: withheldName,
+  spokenAs: spoken,
   createdAt: instant,
 });
 
@@ -130,6 +151,10 @@ export const classEntry = z.strictObject({
   status: z.enum(['entered', 'checked-in', 'scratched', 'no-show', 'excused', 'moved']),
   statusReason: words.nullable(),
   addedLate: z.boolean(),
+  videoUrl: videoAddress
+    .nullable()
+    .exactOptional()
+    .describe('Not in archives of the first services; null without names.'),
   createdAt: instant,
   changedAt: instant,
 });

@@ -28,7 +28,7 @@ export const showTable: StoredTable<Archive['show']> = {
 export const tables: Rows = {
   rings: { table: 'ring', columns: named, ofShow, orderBy },
   people: { table: 'person', columns: named, ofShow, orderBy },
-  patterns: { table: 'pattern', columns: { ...named, version: 'int' }, ofShow, orderBy },
+  patterns: { table: 'pattern', columns: { ...named, version: 'int', drawing: 'json' }, ofShow, orderBy },
   maneuvers: {
     table: 'pattern_maneuver',
     columns: {
@@ -63,12 +63,17 @@ export const tables: Rows = {
     table: 'exhibitor',
     columns: {
       ...{ id: 'uuid', showId: 'uuid', name: 'text', bornOn: 'day', publicName: 'text', erasedAt: 'instant' },
-      ...{ version: 'int', createdAt: 'instant' },
+      ...{ spokenAs: 'text', version: 'int', createdAt: 'instant' },
     },
     ofShow,
     orderBy,
   },
-  horses: { table: 'horse', columns: { ...named, registrationNumber: 'text' }, ofShow, orderBy },
+  horses: {
+    table: 'horse',
+    columns: { ...named, registrationNumber: 'text', spokenAs: 'text' },
+    ofShow,
+    orderBy,
+  },
   owners: { table: 'owner', columns: named, ofShow, orderBy },
   entries: {
     table: 'entry',
@@ -83,7 +88,8 @@ export const tables: Rows = {
     table: 'class_entry',
     columns: {
       ...{ id: 'uuid', showId: 'uuid', classId: 'uuid', entryId: 'uuid', goPosition: 'int', status: 'text' },
-      ...{ statusReason: 'text', addedLate: 'boolean', createdAt: 'instant', changedAt: 'instant' },
+      ...{ statusReason: 'text', addedLate: 'boolean', videoUrl: 'text' },
+      ...{ createdAt: 'instant', changedAt: 'instant' },
     },
     ofShow,
     orderBy,

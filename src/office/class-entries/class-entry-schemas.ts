@@ -3,6 +3,7 @@ import { id } from '../schemas/common.ts';
 import { wording } from '../schemas/text.ts';
 import type { PublicEntry } from '../store/public-entries.ts';
 import { classEntryStatuses } from './status.ts';
+import { videoAddress } from './video-address.ts';
 
 export const newClassEntry = z.strictObject({
   entryId: id,
@@ -18,6 +19,11 @@ export const newStatus = z.strictObject({
 });
 export type NewStatus = z.infer<typeof newStatus>;
 
+export const newVideo = z.strictObject({
+  url: videoAddress.nullable().describe('Where the video of the go is; null takes it off.'),
+});
+export type NewVideo = z.infer<typeof newVideo>;
+
 export const classEntryBody = z.strictObject({
   id,
   classId: id,
@@ -29,6 +35,7 @@ export const classEntryBody = z.strictObject({
   status: z.enum(classEntryStatuses),
   statusReason: z.string().nullable(),
   addedLate: z.boolean(),
+  videoUrl: z.string().nullable().describe('For the office; null for the gate.'),
 });
 export type ClassEntryBody = z.infer<typeof classEntryBody>;
 
@@ -42,6 +49,7 @@ interface ClassEntryRow {
   readonly status: string;
   readonly statusReason: string | null;
   readonly addedLate: boolean;
+  readonly videoUrl: string | null;
   readonly entry: {
     readonly backNumber: number;
     readonly exhibitor: { readonly name: string };
@@ -60,10 +68,16 @@ export const classEntryOf = (row: ClassEntryRow): ClassEntryBody => ({
   status: classEntryBody.shape.status.parse(row.status),
   statusReason: row.statusReason,
   addedLate: row.addedLate,
+  videoUrl: row.videoUrl,
 });
 
 /** The gate works by back numbers: who may be called by name, and which horse, is the families' choice. */
 export function asPublic(body: ClassEntryBody, entries: readonly PublicEntry[] = []): ClassEntryBody {
   const shown = entries.find(({ classEntryId }) => classEntryId === body.id);
-  return { ...body, exhibitor: shown?.exhibitor ?? `No. ${body.backNumber}`, horse: shown?.horse ?? null };
+  return {
+    ...body,
+    exhibitor: shown?.exhibitor ?? `No. ${body.backNumber}`,
+    horse: shown?.horse ?? null,
+    videoUrl: null,
+  };
 }

@@ -16,8 +16,10 @@ import {
   classEntryOf,
   newClassEntry,
   newStatus,
+  newVideo,
   withEntry,
 } from './class-entry-schemas.ts';
+import { setVideo } from './set-video.ts';
 
 const tags = ['Entries'];
 
@@ -85,6 +87,22 @@ export const classEntryRoutes: FeatureRoutes = async (app, { parts }) => {
     handler: (request, reply) =>
       once({ parts, request, reply }, async (tx) =>
         changed(forSender(request, await changeStatus(parts, tx, { ...request.params, ...request.body }))),
+      ),
+  });
+
+  app.put('/shows/:showId/classes/:classId/entries/:classEntryId/video', {
+    config: openTo(...office),
+    schema: {
+      tags,
+      summary: 'Say where the video of a go is, or take it off',
+      description: 'The office and the judges of the class see it, and nobody else.',
+      params: classEntryParams,
+      body: newVideo,
+      response: { 200: classEntryBody, ...refusals(...accessRefusals, 'class_not_open', 'exhibitor_erased') },
+    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) =>
+        changed(await setVideo(parts, tx, { ...request.params, ...request.body })),
       ),
   });
 };

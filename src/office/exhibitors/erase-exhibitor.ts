@@ -62,9 +62,9 @@ interface Asked {
 }
 
 /**
- * The name, the date of birth and what the family signed are gone for good; places, cards and postings stay under
- * the back number. The ledger and the postings never held a name, so they are as they were. Throws not_found,
- * exhibitor_erased, erasure_not_confirmed, unknown_reference.
+ * The name, how it is spoken, the date of birth, videos and what the family signed are gone for good; places, cards
+ * and postings stay under the back number. The ledger and the postings never held a name, so they are as they were.
+ * Throws not_found, exhibitor_erased, erasure_not_confirmed, unknown_reference.
  */
 export async function eraseExhibitor(parts: AppParts, tx: Transaction, asked: Asked): Promise<ErasureBody> {
   const { showId, exhibitorId, erasure } = asked;
@@ -84,7 +84,10 @@ export async function eraseExhibitor(parts: AppParts, tx: Transaction, asked: As
   const removed = await makeNameless(tx, { ...asked, at });
   const answersForgotten = await forgetAnswers(tx, [
     ...[exhibitorId, ...erasure.ownerIds],
-    ...entries.flatMap(({ id: entry, classEntries }) => [entry, ...classEntries.map((one) => one.id)]),
+    ...entries.flatMap(({ id: entry, horseId, classEntries }) => [
+      ...[entry, horseId],
+      ...classEntries.map((one) => one.id),
+    ]),
     ...(await entriesOfOwners(tx, erasure.ownerIds)),
   ]);
   await tellNamesChanged(parts, tx, { showId, at });
@@ -110,7 +113,7 @@ async function makeNameless(
   await tx.prisma.exhibitor.update({
     where: { id: exhibitorId },
     data: {
-      ...{ name: erasedName, bornOn: null, publicName: 'back-number', erasedAt: at },
+      ...{ name: erasedName, bornOn: null, spokenAs: null, publicName: 'back-number', erasedAt: at },
       version: { increment: 1 },
     },
   });
@@ -123,6 +126,7 @@ async function makeNameless(
 }
 
 interface OwnEntry {
+  await forgetTraces(tx, { showId, exhibitorId });
   readonly backNumber: number;
   readonly ownerId: string | null;
 }
@@ -131,6 +135,16 @@ function mustBeRepeated({ exhibitorId, erasure }: Asked, entries: readonly OwnEn
   const errors: FieldFault[] = [];
   if (erasure.exhibitorId !== undefined && erasure.exhibitorId !== exhibitorId) {
     errors.push({ field: '/exhibitorId', message: 'it is not the id of the exhibitor in the address' });
+/** A video shows who rides, and a note on how her horse is spoken of may hold her name. */
+async function forgetTraces(tx: Transaction, { showId, exhibitorId }: Pick<Asked, 'showId' | 'exhibitorId'>) {
+  const ofHers = { showId, entry: { exhibitorId } };
+  await tx.prisma.classEntry.updateMany({ where: ofHers, data: { videoUrl: null } });
+  await tx.prisma.horse.updateMany({
+    where: { showId, entries: { some: { exhibitorId } } },
+    data: { spokenAs: null },
+  });
+}
+
   }
   const { backNumber } = erasure;
   if (backNumber !== undefined && !entries.some((entry) => entry.backNumber === backNumber)) {

@@ -8,11 +8,13 @@ import { problem } from '../../platform/problems/index.ts';
 import { changed, created, once } from '../once.ts';
 import { accessRefusals, id, showParams } from '../schemas/common.ts';
 import { addHorse } from './add-horse.ts';
+import { changeHorse } from './change-horse.ts';
 import {
   exhibitorBody,
   exhibitorChange,
   exhibitorOf,
   horseBody,
+  horseChange,
   horseOf,
   newExhibitor,
   newHorse,
@@ -129,6 +131,21 @@ export const exhibitorRoutes: FeatureRoutes = async (app, { parts }) => {
     handler: (request, reply) =>
       once({ parts, request, reply }, async (tx) =>
         created(await addHorse(parts, tx, { ...request.params, ...request.body })),
+      ),
+  });
+
+  app.patch('/shows/:showId/horses/:horseId', {
+    config: openTo(...office),
+    schema: {
+      tags,
+      summary: "Say how a horse's name is spoken",
+      params: z.object({ showId: id, horseId: id }),
+      body: horseChange,
+      response: { 200: horseBody, ...refusals(...accessRefusals) },
+    },
+    handler: (request, reply) =>
+      once({ parts, request, reply }, async (tx) =>
+        changed(await changeHorse(parts, tx, { ...request.params, ...request.body })),
       ),
   });
 };

@@ -25,11 +25,11 @@ export async function addExhibitor(
   asked: NewExhibitor & { showId: string },
 ): Promise<ExhibitorBody> {
   const at = parts.clock.now();
-  const { showId, name } = asked;
+  const { showId, name, spokenAs } = asked;
   mustBeBorn(asked, at);
   await lockShow(tx, showId);
   const row = await tx.prisma.exhibitor.create({
-    data: { id: parts.ids.next(), showId, name, bornOn: bornDate(asked), createdAt: at },
+    data: { id: parts.ids.next(), showId, name, spokenAs, bornOn: bornDate(asked), createdAt: at },
   });
   await appendLine(parts, tx, { showId, type: 'exhibitor.created', body: { exhibitorId: row.id }, at });
   return exhibitorOf(row);
@@ -59,7 +59,10 @@ export async function changeExhibitor(
   mustBeBorn(after, at);
   const row = await tx.prisma.exhibitor.update({
     where: { id: exhibitorId },
-    data: { name: after.name, bornOn: bornDate(after), version: { increment: 1 } },
+    data: {
+      ...{ name: after.name, spokenAs: after.spokenAs, bornOn: bornDate(after) },
+      version: { increment: 1 },
+    },
   });
   await tellNamesChanged(parts, tx, { showId, at });
   await appendLine(parts, tx, {

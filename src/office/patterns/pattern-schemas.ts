@@ -4,6 +4,7 @@ import type { Pattern, PatternManeuver } from '../../platform/generated/prisma/c
 import { id } from '../schemas/common.ts';
 import { decimalText } from '../schemas/placing-rule.ts';
 import { coneLetter, nameText, wording } from '../schemas/text.ts';
+import { drawingOf, patternDrawing } from './drawing-schema.ts';
 
 const coefficient = decimalText.refine((text) => {
   const [whole = '', digits = ''] = text.split('.');
@@ -27,6 +28,7 @@ export const newPattern = z.strictObject({
     .min(1, 'a pattern has at least one maneuver')
     .max(100)
     .describe('In the order in which they are ridden.'),
+  drawing: patternDrawing.nullable().default(null).describe('null: it is not drawn.'),
 });
 export type NewPattern = z.infer<typeof newPattern>;
 
@@ -34,6 +36,7 @@ export const patternBody = z.strictObject({
   id,
   name: z.string(),
   version: z.int(),
+  drawing: patternDrawing.nullable(),
   maneuvers: z.array(
     z.strictObject({
       position: z.int(),
@@ -55,6 +58,7 @@ export const patternOf = (row: Pattern & { maneuvers: PatternManeuver[] }): Patt
   id: row.id,
   name: row.name,
   version: row.version,
+  drawing: drawingOf(row.drawing),
   maneuvers: row.maneuvers.map(maneuverOf),
 });
 

@@ -45,7 +45,7 @@ export const patternRoutes: FeatureRoutes = async (app, { parts }) => {
       summary: 'Add a pattern',
       params: showParams,
       body: newPattern,
-      response: { 201: patternBody, ...refusals(...accessRefusals, 'already_exists') },
+      response: { 201: patternBody, ...refusals(...accessRefusals, 'already_exists', 'drawing_invalid') },
     },
     handler: (request, reply) =>
       once({ parts, request, reply }, async (tx) =>
@@ -85,6 +85,7 @@ export const patternRoutes: FeatureRoutes = async (app, { parts }) => {
           ...accessRefusals,
           'pattern_in_use',
           'already_exists',
+          'drawing_invalid',
           'stale_version',
           'if_match_required',
         ),

@@ -1,12 +1,15 @@
+import { checkDrawing } from '../../engine/patterns/check-drawing.ts';
+import { drawingFaultSentence } from '../../engine/sentences/drawing-fault-sentences.ts';
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
+import { Prisma } from '../../platform/generated/prisma/client.ts';
 import { mustBeCurrent } from '../../platform/http/versions.ts';
 import { problem } from '../../platform/problems/index.ts';
 import { lockShow } from '../store/locks.ts';
 import { type NewPattern, type PatternBody, patternOf, withManeuvers } from './pattern-schemas.ts';
 
-/** Throws not_found, already_exists. */
+/** Throws not_found, already_exists, drawing_invalid for a drawing that does not show it. */
 export async function addPattern(
   parts: AppParts,
   tx: Transaction,
@@ -14,10 +17,14 @@ export async function addPattern(
 ): Promise<PatternBody> {
   const at = parts.clock.now();
   const { showId, name } = asked;
+  mustShowThePattern(asked);
   await lockShow(tx, showId);
   await mustBeFreeName(tx, { showId, name });
   const row = await tx.prisma.pattern.create({
-    data: { id: parts.ids.next(), showId, name, createdAt: at, maneuvers: { create: inOrder(asked) } },
+    data: {
+      ...{ id: parts.ids.next(), showId, name, createdAt: at, drawing: storedDrawing(asked) },
+      maneuvers: { create: inOrder(asked) },
+    },
     include: withManeuvers,
   });
   await appendLine(parts, tx, { showId, type: 'pattern.created', body: { patternId: row.id }, at });
@@ -31,10 +38,14 @@ interface Change {
   readonly pattern: NewPattern;
 }
 
-/** Puts the whole pattern anew. Throws not_found, stale_version, pattern_in_use, already_exists. */
+/**
+ * Puts the whole pattern anew. Throws not_found, stale_version, pattern_in_use, already_exists, invalid_request for a
+ * drawing that does not show it.
+ */
 export async function changePattern(parts: AppParts, tx: Transaction, asked: Change): Promise<PatternBody> {
   const at = parts.clock.now();
   const { showId, patternId, versionRead, pattern } = asked;
+  mustShowThePattern(pattern);
   await lockShow(tx, showId);
   const before = await tx.prisma.pattern.findFirst({ where: { id: patternId, showId } });
   if (before === null) throw problem('not_found');
@@ -44,8 +55,7 @@ export async function changePattern(parts: AppParts, tx: Transaction, asked: Cha
   const row = await tx.prisma.pattern.update({
     where: { id: patternId },
     data: {
-      name: pattern.name,
-      version: { increment: 1 },
+      ...{ name: pattern.name, drawing: storedDrawing(pattern), version: { increment: 1 } },
       maneuvers: { deleteMany: {}, create: inOrder(pattern) },
     },
     include: withManeuvers,
@@ -61,6 +71,19 @@ export async function changePattern(parts: AppParts, tx: Transaction, asked: Cha
 
 const inOrder = ({ maneuvers }: NewPattern) =>
   maneuvers.map((maneuver, index) => ({ ...maneuver, position: index + 1 }));
+
+/** A drawing is plain JSON; only its lists are read-only in our types. */
+const storedDrawing = ({ drawing }: NewPattern) =>
+  drawing === null ? Prisma.DbNull : (drawing as unknown as Prisma.InputJsonObject);
+
+function mustShowThePattern({ drawing, maneuvers }: NewPattern): void {
+  if (drawing === null) return;
+  const errors = checkDrawing(drawing, maneuvers).map((fault) => ({
+    field: `/drawing${fault.at}`,
+    message: drawingFaultSentence(fault),
+  }));
+  if (errors.length > 0) throw problem('drawing_invalid', { errors });
+}
 
 async function mustBeFreeName(tx: Transaction, where: { showId: string; name: string }): Promise<void> {
   if ((await tx.prisma.pattern.count({ where })) > 0) {

@@ -1,6 +1,7 @@
 /** Rings, people of the panels and patterns of a show, copied into its rehearsal under ids of their own. */
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
+import { Prisma } from '../../platform/generated/prisma/client.ts';
 
 export interface Copy {
   readonly parts: AppParts;
@@ -50,7 +51,10 @@ export async function copyPatterns(copy: Copy): Promise<NewIds> {
   const rows = await tx.prisma.pattern.findMany({ where: { showId: from }, include: { maneuvers: true } });
   const ids = newIdsFor(copy, rows);
   await tx.prisma.pattern.createMany({
-    data: rows.map(({ id, name }) => ({ id: copyOf(ids, id), showId: to, name, createdAt: at })),
+    data: rows.map(({ id, name, drawing }) => ({
+      ...{ id: copyOf(ids, id), showId: to, name, createdAt: at },
+      drawing: drawing ?? Prisma.DbNull,
+    })),
   });
   await tx.prisma.patternManeuver.createMany({
     data: rows.flatMap(({ maneuvers }) =>

@@ -21,8 +21,8 @@ export async function moveEntries(parts: AppParts, tx: Transaction, move: Move):
   const known = new Set(there.map(({ entryId }) => entryId));
   const joining = rows.filter(({ entryId }) => !known.has(entryId));
   await tx.prisma.classEntry.createMany({
-    data: joining.map(({ showId, entryId, status, statusReason, addedLate }) => ({
-      ...{ showId, entryId, status, statusReason, addedLate },
+    data: joining.map(({ showId, entryId, status, statusReason, addedLate, videoUrl }) => ({
+      ...{ showId, entryId, status, statusReason, addedLate, videoUrl },
       id: parts.ids.next(),
       classId: to.id,
       createdAt: at,

@@ -55,6 +55,12 @@ export const officeProblems = {
     title: 'The score sheet marks maneuvers, so the class needs a pattern',
     whatToDo: 'Give the class a pattern.',
   },
+  drawing_invalid: {
+    status: 422,
+    title: 'The drawing does not show the pattern',
+    whatToDo:
+      'Put right what is named under "errors": draw every maneuver once, within the arena, with its cones.',
+  },
   pattern_in_use: {
     status: 409,
     title: 'A card was written on the pattern, so it stays as it is',
