@@ -11,6 +11,7 @@ import { type Choices, choiceCookie, choicesFrom, isTheme } from '../web/shared/
 import { type Address, gather, type PublicPage } from '../web/shared/public-page.ts';
 import { isLanguage } from '../web/shared/words.tsx';
 import { htmlDocument } from './html-document.tsx';
+import { nothingHere } from './nothing-here.tsx';
 import { PageWords } from './page-words.ts';
 
 /** The script of the room that a page belongs to. */
@@ -47,7 +48,10 @@ async function sendPage(
   const address = { ...stringsOf(request.query), ...stringsOf(request.params) };
   const ask = (url: string) => askOwnApi(app, url, { choices, from: request.ip });
   const given = await gather(page, address, ask);
-  if (given === undefined) return reply.callNotFound();
+  if (given === undefined) {
+    reply.code(404);
+    return sendPage({ app, page: nothingHere, assets, words }, request, reply);
+  }
   const spoken = words.of(choices.language, ['shared', ...page.topics]);
   send(request, reply, htmlDocument({ page, given, address, words: spoken, choices, assets }));
 }

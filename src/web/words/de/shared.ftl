@@ -34,3 +34,8 @@ shared-status-scratched = gestrichen
 shared-status-no-show = nicht erschienen
 shared-status-excused = entlassen
 shared-status-moved = in eine andere Prüfung verlegt
+
+# Eine Adresse, die nirgendwohin führt.
+shared-nothing-here = Hier ist nichts
+shared-nothing-here-why = Vielleicht ist die Adresse vertippt, oder die Veranstaltung hat die Seite weggenommen.
+shared-all-shows = Alle Turniere

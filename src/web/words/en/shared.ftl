@@ -34,3 +34,8 @@ shared-status-scratched = scratched
 shared-status-no-show = did not come
 shared-status-excused = excused
 shared-status-moved = moved to another class
+
+# An address that leads nowhere.
+shared-nothing-here = There is nothing here
+shared-nothing-here-why = The address may be mistyped, or the show may have taken this page down.
+shared-all-shows = All shows
