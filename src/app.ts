@@ -17,6 +17,7 @@ import { archiveRoutes } from './archive/index.ts';
 import { cardRoutes } from './cards/index.ts';
 import { documentRoutes } from './documents/index.ts';
 import { liveRoutes, readRoutes, recordRefusals } from './ledger/index.ts';
+import { lookUpRoutes } from './look-up/index.ts';
 import { officeRoutes } from './office/index.ts';
 import { renderedPages } from './pages/index.ts';
 import type { App, AppParts, FeatureRoutes } from './platform/app-parts.ts';
@@ -26,6 +27,7 @@ import { healthRoutes } from './platform/http/health.ts';
 import { limitSenders } from './platform/http/rate-limits.ts';
 import { pageRoutes } from './platform/http/serve-pages.ts';
 import { signingKeysRoute } from './platform/http/signing-keys-route.ts';
+import { queryRoutes } from './queries/index.ts';
 import { resultRoutes } from './results/index.ts';
 
 /** Everything under `/v1`. */
@@ -44,6 +46,8 @@ function features(door: PhoneDoor): readonly FeatureRoutes[] {
     officeRoutes,
     cardRoutes,
     resultRoutes,
+    lookUpRoutes,
+    queryRoutes,
     documentRoutes,
     archiveRoutes,
     ledger,

@@ -12,6 +12,7 @@ export {
   seesAsOffice,
   senderKey,
 } from './actor.ts';
+export { keyFor } from './derived-key.ts';
 export { actorOf, guardRoutes, isDoor, knownSender, senderOf, stillSeesAsOffice } from './guard.ts';
 export { type AccessRule, type Caller, office, officeReading, openTo } from './open-to.ts';
 export { PhoneDoor } from './phones/recognize-phone.ts';

@@ -307,6 +307,26 @@ const kinds = {
     what: 'A corrected result was posted, with the reason.',
     body: { classId: 'the class', postingId: 'the posting', version: 'its number' },
   },
+  'query.asked': {
+    public: false,
+    what: 'A family says that something looks wrong about a class: the office has to look.',
+    body: { queryId: 'the query', classId: 'the class' },
+  },
+  'query.answered': {
+    public: true,
+    what: 'The office answered a query. Whose, and about which class, knows whoever follows it.',
+    body: { queryId: 'the query', answerId: 'the answer' },
+  },
+  'query.withdrawn': {
+    public: false,
+    what: 'A family took its query back, and its words are gone.',
+    body: { queryId: 'the query', classId: 'the class' },
+  },
+  'query.erased': {
+    public: false,
+    what: 'The office took the words of a query and of its answers out, for good.',
+    body: { queryId: 'the query', classId: 'the class' },
+  },
   'invitation.made': {
     public: false,
     what: 'The office made a code with which a phone can be paired.',
@@ -334,7 +354,7 @@ const kinds = {
   },
   'phone.revoked': {
     public: false,
-    what: 'The office took a phone off the show.',
+    what: 'A phone was taken off the show: by the office, or by itself, as the actor says.',
     body: { phoneId: 'the phone' },
   },
   'request.refused': {

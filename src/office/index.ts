@@ -15,7 +15,8 @@ import { scoreSheetRoutes } from './sheets/routes.ts';
 import { showRoutes } from './shows/routes.ts';
 
 export { type ClassEntryStatus, isGoing } from './class-entries/status.ts';
-export { created, once } from './once.ts';
+export { eraseQueryWords } from './exhibitors/query-words.ts';
+export { changed, created, once } from './once.ts';
 export { wording } from './schemas/text.ts';
 export { addScoreSheet } from './sheets/add-score-sheet.ts';
 export { addBundledSheets } from './sheets/bundled-sheets.ts';
@@ -28,6 +29,7 @@ export {
 } from './store/load-class.ts';
 export { lockOpenClass } from './store/locks.ts';
 export { type PublicEntry, publicEntries } from './store/public-entries.ts';
+export { publicEntriesOfShow, type ShowEntry } from './store/show-entries.ts';
 
 /** All routes of the show office, below `/v1`. */
 export const officeRoutes: FeatureRoutes = async (app, options) => {

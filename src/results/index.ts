@@ -1,4 +1,5 @@
 /** The one door of the results. */
 export { classStates } from './class-state.ts';
+export { readBoardLines } from './read-board.ts';
 export { type PostedResult, readPostedResult } from './read-result.ts';
 export { resultRoutes } from './routes.ts';

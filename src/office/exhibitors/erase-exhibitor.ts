@@ -9,6 +9,7 @@ import { id, instant } from '../schemas/common.ts';
 import { lockShow } from '../store/locks.ts';
 import { erasedName, mustNotBeErased } from './erased.ts';
 import { tellNamesChanged } from './names-changed.ts';
+import { eraseQueriesOf } from './query-words.ts';
 import { whereWritten, writtenPlace } from './written-words.ts';
 
 export const erasureReasons = [
@@ -46,6 +47,9 @@ export const erasureBody = z.strictObject({
   erasedAt: instant,
   consentsRemoved: z.int(),
   ownersErased: z.int(),
+  queriesErased: z
+    .int()
+    .describe('Queries to the office under a back number of the exhibitor, with their answers.'),
   answersForgotten: z.int().describe('Answers that were kept for a request sent twice, and held the name.'),
   stillWritten: z
     .array(writtenPlace)
@@ -80,6 +84,7 @@ export async function eraseExhibitor(parts: AppParts, tx: Transaction, asked: As
   const { name, entries } = exhibitor;
   mustBeRepeated(asked, entries);
   mustBeOwners(erasure.ownerIds, entries);
+  const queriesErased = await eraseQueriesOf(tx, { exhibitorId, at });
   const stillWritten = await whereWritten(tx, { showId, name });
   const removed = await makeNameless(tx, { ...asked, at });
   const answersForgotten = await forgetAnswers(tx, [
@@ -95,7 +100,11 @@ export async function eraseExhibitor(parts: AppParts, tx: Transaction, asked: As
     ...{ showId, type: 'exhibitor.erased', at },
     body: { exhibitorId, reason: erasure.reason, ownerIds: erasure.ownerIds },
   });
-  return { exhibitorId, erasedAt: at.toISOString(), answersForgotten, stillWritten, ...removed };
+  return {
+    ...{ exhibitorId, erasedAt: at.toISOString() },
+    ...{ answersForgotten, stillWritten, queriesErased },
+    ...removed,
+  };
 }
 
 /** Whoever is changing a class may be writing an answer with the name in it: it is waited for. */
@@ -117,6 +126,7 @@ async function makeNameless(
       version: { increment: 1 },
     },
   });
+  await forgetTraces(tx, { showId, exhibitorId });
   const consents = await tx.prisma.exhibitorConsent.deleteMany({ where: { exhibitorId } });
   const owners = await tx.prisma.owner.updateMany({
     where: { id: { in: erasure.ownerIds }, showId },
@@ -125,16 +135,6 @@ async function makeNameless(
   return { consentsRemoved: consents.count, ownersErased: owners.count };
 }
 
-interface OwnEntry {
-  await forgetTraces(tx, { showId, exhibitorId });
-  readonly backNumber: number;
-  readonly ownerId: string | null;
-}
-
-function mustBeRepeated({ exhibitorId, erasure }: Asked, entries: readonly OwnEntry[]): void {
-  const errors: FieldFault[] = [];
-  if (erasure.exhibitorId !== undefined && erasure.exhibitorId !== exhibitorId) {
-    errors.push({ field: '/exhibitorId', message: 'it is not the id of the exhibitor in the address' });
 /** A video shows who rides, and a note on how her horse is spoken of may hold her name. */
 async function forgetTraces(tx: Transaction, { showId, exhibitorId }: Pick<Asked, 'showId' | 'exhibitorId'>) {
   const ofHers = { showId, entry: { exhibitorId } };
@@ -145,6 +145,15 @@ async function forgetTraces(tx: Transaction, { showId, exhibitorId }: Pick<Asked
   });
 }
 
+interface OwnEntry {
+  readonly backNumber: number;
+  readonly ownerId: string | null;
+}
+
+function mustBeRepeated({ exhibitorId, erasure }: Asked, entries: readonly OwnEntry[]): void {
+  const errors: FieldFault[] = [];
+  if (erasure.exhibitorId !== undefined && erasure.exhibitorId !== exhibitorId) {
+    errors.push({ field: '/exhibitorId', message: 'it is not the id of the exhibitor in the address' });
   }
   const { backNumber } = erasure;
   if (backNumber !== undefined && !entries.some((entry) => entry.backNumber === backNumber)) {

@@ -14,6 +14,7 @@ export const writtenPlaces = [
   'paper-card',
   'ruling',
   'posting',
+  'query',
 ] as const;
 
 export const writtenPlace = z.strictObject({ record: z.enum(writtenPlaces), id });
@@ -35,7 +36,10 @@ const find: Statement = {
       UNION ALL SELECT 'paper-card', id, concat_ws(' ', reason, withdrawn_why)
                 FROM paper_card WHERE class_id IN (SELECT id FROM class)
       UNION ALL SELECT 'ruling', id, concat_ws(' ', decided_by, why) FROM ruling WHERE class_id IN (SELECT id FROM class)
-      UNION ALL SELECT 'posting', id, reason FROM posting WHERE class_id IN (SELECT id FROM class))
+      UNION ALL SELECT 'posting', id, reason FROM posting WHERE class_id IN (SELECT id FROM class)
+      UNION ALL SELECT 'query', id, concat_ws(' ', words, reached_by) FROM query WHERE show_id = $1::uuid
+      UNION ALL SELECT 'query', query_id, answer.words
+                FROM query_answer answer JOIN query ON query.id = answer.query_id WHERE show_id = $1::uuid)
     SELECT DISTINCT record, id FROM written WHERE words ~* $2 ORDER BY record, id`,
 };
 

@@ -9,6 +9,7 @@ import { cardProblems } from './card-problems.ts';
 import { officeProblems } from './office-problems.ts';
 import { paperProblems } from './paper-problems.ts';
 import { phoneProblems } from './phone-problems.ts';
+import { queryProblems } from './query-problems.ts';
 import { requestProblems } from './request-problems.ts';
 import { resultProblems } from './result-problems.ts';
 
@@ -29,6 +30,7 @@ const kinds = {
   ...cardProblems,
   ...paperProblems,
   ...resultProblems,
+  ...queryProblems,
   ...archiveProblems,
 } as const satisfies Record<string, ProblemKind>;
 
@@ -48,5 +50,6 @@ export const problemGroups: ReadonlyArray<
   ['Cards', cardProblems],
   ['Paper cards', paperProblems],
   ['Results', resultProblems],
+  ['Queries about a result', queryProblems],
   ['Archives', archiveProblems],
 ];

@@ -100,6 +100,13 @@ export const examples: Readonly<Record<string, (ids: Ids) => Example>> = {
     body: { state: 'provisional' },
     headers: { 'if-match': '"x"' },
   }),
+  'GET /v1/shows/:showId/look-up': () => ({ query: 'words=101' }),
+  'POST /v1/classes/:classId/queries': () => ({
+    body: { about: 'place', words: 'We counted another place.' },
+  }),
+  'POST /v1/queries/followed/withdrawals': () => ({}),
+  'POST /v1/queries/:queryId/answers': () => ({ body: { words: 'We counted again.', outcome: 'stands' } }),
+  'POST /v1/queries/:queryId/erasures': () => ({}),
   'POST /v1/shows/:showId/classes/:classId/calls': () => ({}),
   'POST /v1/shows/:showId/rehearsals': () => ({ body: {} }),
   'POST /v1/shows/:showId/exhibitors/:exhibitorId/consents': () => ({

@@ -123,6 +123,16 @@ export const expected: Readonly<Record<string, Row>> = {
   'GET /v1/classes/:classId/result/entries/:backNumber': row(everyone, 'anywhere'),
   'GET /v1/postings/:postingId': row(everyone, 'anywhere'),
 
+  // A family finds its entry, asks, and follows by a code what the office answers. No pass is looked at for a code.
+  'GET /v1/shows/:showId/look-up': row(everyone, 'show'),
+  'GET /v1/shows/:showId/numbers/:backNumber': row(everyone, 'show'),
+  'POST /v1/classes/:classId/queries': row(everyone, 'anywhere'),
+  'GET /v1/queries/followed': row(everyone, 'anywhere'),
+  'POST /v1/queries/followed/withdrawals': row(everyone, 'anywhere'),
+  'GET /v1/shows/:showId/queries': row(office, 'show'),
+  'POST /v1/queries/:queryId/answers': row(office, 'show'),
+  'POST /v1/queries/:queryId/erasures': row(office, 'show'),
+
   // A paper card is entered by the office; its judge may look at the picture of her own.
   'POST /v1/classes/:classId/paper-cards': row(office, 'show'),
   'GET /v1/classes/:classId/paper-cards': row(office, 'show'),
@@ -152,6 +162,8 @@ export const expected: Readonly<Record<string, Row>> = {
   'GET /v1/shows/:showId/phones': row(office, 'show'),
   'DELETE /v1/shows/:showId/phones/:phoneId': row(office, 'show'),
   'GET /v1/phones/current': row(phones, 'anywhere'),
+  'GET /v1/phones/current/day': row(seat, 'anywhere'),
+  'DELETE /v1/phones/current': row(phones, 'anywhere'),
 
   // Accounts are looked after by managers, each of her own shows; the ids are of an account of this show.
   'GET /v1/accounts': row(['manager'], 'anywhere'),

@@ -10,7 +10,7 @@ import { fingerprint } from '../../../src/platform/canonical-json.ts';
 import type { Prisma } from '../../../src/platform/generated/prisma/client.ts';
 import { picture } from '../../support/pictures.ts';
 import type { TestApp } from '../../support/test-app.ts';
-import { type OfficePass, type Pass, type PhonePass, passFor } from '../../support/test-passes.ts';
+import { noPass, type OfficePass, type Pass, type PhonePass, passFor } from '../../support/test-passes.ts';
 import { signedBody, statementOf } from '../../support/test-phone.ts';
 import { sheetFile } from '../office-client.ts';
 import type { Ids } from './examples.ts';
@@ -86,11 +86,12 @@ export async function prepareShow(service: TestApp): Promise<PreparedShow> {
   await signAs(service, passes.otherJudge, { ground, state: 'posted', seat: 1, marks: ['17.002', 'smooth'] });
   const postingId = await post(service, passes.manager, ground);
   const paperCardId = await takeUpPaper(service, passes.manager, ground);
+  const queryId = await ask(service, ground);
   const ids = Object.fromEntries(
     await Promise.all(
       states.map(async (state) => [
         state,
-        await idsOf(service, { ground, state, postingId, paperCardId, passes }),
+        await idsOf(service, { ground, state, postingId, paperCardId, queryId, passes }),
       ]),
     ),
   ) as Record<State, Ids>;
@@ -271,11 +272,21 @@ async function takeUpPaper({ app }: TestApp, pass: Pass, { classes }: Ground): P
   return taken.body.id;
 }
 
+/** A family asks about the posted class. */
+async function ask({ app }: TestApp, { classes }: Ground): Promise<string> {
+  const asked = await done(app, {
+    ...{ pass: noPass, method: 'POST', address: `/v1/classes/${classes.posted.classId}/queries` },
+    body: { about: 'marks', words: 'The time looks wrong.', backNumber: 101 },
+  });
+  return asked.body.id;
+}
+
 interface Collected {
   readonly ground: Ground;
   readonly state: State;
   readonly postingId: string;
   readonly paperCardId: string;
+  readonly queryId: string;
   readonly passes: ShowPasses;
 }
 
