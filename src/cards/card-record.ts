@@ -55,7 +55,7 @@ export const isBlank = (go: Go): boolean => Object.keys(go).length === 0;
  * May the card be signed with open ties on it? Not where the class merges by place, or where the card is a
  * ranking; where scores are added they do no harm to others, and are only flagged.
  */
-export const mustBreakTies = ({ sheet, placingRule }: CardRecord): boolean =>
+export const mustBreakTies = ({ sheet, placingRule }: Pick<CardRecord, 'sheet' | 'placingRule'>): boolean =>
   sheet.kind === 'places' || mergesPlaces(placingRule.merge);
 
 /** The card for someone who may see it. Throws not_found, other_show, other_seat, card_hidden. */

@@ -26,31 +26,36 @@ const ownSeat = z.strictObject({
   state: z.enum(classStates),
 });
 
-export const currentPhone = z
-  .strictObject({
+/** What a phone is, without its seats. */
+export const phoneHead = z.strictObject({
+  id,
+  role: z.enum(['judge', 'scribe', 'gate']),
+  label: z.string().nullable(),
+  pairedAt: instant,
+  show: z.strictObject({
     id,
-    role: z.enum(['judge', 'scribe', 'gate']),
-    label: z.string().nullable(),
-    pairedAt: instant,
-    show: z.strictObject({
-      id,
-      name: z.string(),
-      place: z.string(),
-      timeZone: z.string(),
-      firstDay: z.iso.date(),
-      lastDay: z.iso.date(),
-      kind: z.enum(['official', 'practice']),
-    }),
-    judge: z
-      .strictObject({ personId: id, name: z.string() })
-      .nullable()
-      .describe('Who judges with it, or whom the scribe writes for; null: the gate.'),
+    name: z.string(),
+    place: z.string(),
+    timeZone: z.string(),
+    firstDay: z.iso.date(),
+    lastDay: z.iso.date(),
+    kind: z.enum(['official', 'practice']),
+  }),
+  judge: z
+    .strictObject({ personId: id, name: z.string() })
+    .nullable()
+    .describe('Who judges with it, or whom the scribe writes for; null: the gate.'),
+});
+export type PhoneHead = z.output<typeof phoneHead>;
+
+export const currentPhone = phoneHead
+  .extend({
     seats: z.array(ownSeat).describe('Of this judge and of nobody else, in the order of the program.'),
   })
   .meta({ id: 'CurrentPhone' });
 export type CurrentPhone = z.output<typeof currentPhone>;
 
-interface PhoneRow extends Omit<CurrentPhone, 'pairedAt' | 'seats'> {
+interface PhoneRow extends Omit<PhoneHead, 'pairedAt'> {
   readonly pairedAt: Date;
 }
 
@@ -83,10 +88,14 @@ const readSeats: Statement = {
 
 /** Throws not_found, where the phone is gone. */
 export async function readCurrentPhone(sql: Sql, actor: PhoneActor): Promise<CurrentPhone> {
-  const phone = await sql.row<PhoneRow>(readPhone, [actor.phoneId]);
+  return { ...(await readPhoneHead(sql, actor)), seats: await ownSeats(sql, actor) };
+}
+
+/** Throws not_found, where the phone is gone. */
+export async function readPhoneHead(sql: Sql, { phoneId }: PhoneActor): Promise<PhoneHead> {
+  const phone = await sql.row<PhoneRow>(readPhone, [phoneId]);
   if (phone === undefined) throw problem('not_found');
-  const pairedAt = phone.pairedAt.toISOString();
-  return { ...phone, pairedAt, seats: await ownSeats(sql, actor) };
+  return { ...phone, pairedAt: phone.pairedAt.toISOString() };
 }
 
 async function ownSeats(sql: Sql, actor: PhoneActor): Promise<CurrentPhone['seats']> {

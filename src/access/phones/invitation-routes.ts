@@ -109,4 +109,24 @@ export const invitationRoutes: FeatureRoutes = async (app, { parts }) => {
       return reply.code(204).send(null);
     },
   });
+
+  app.delete('/phones/current', {
+    config: openTo('judge', 'scribe', 'gate'),
+    schema: {
+      tags,
+      summary: 'This phone ends its own pairing, at once',
+      description:
+        'What it wrote and signed stays. Its token is void with the answer; sent again it is refused as phone_revoked.',
+      response: {
+        204: z.null().describe('Nothing of it is taken any more.'),
+        ...refusals('token_missing', 'token_invalid', 'token_expired', 'not_allowed', 'phone_revoked'),
+      },
+    },
+    handler: async (request, reply) => {
+      const actor = actorOf(request);
+      if (!('phoneId' in actor)) throw new Error('only a phone gets here');
+      await revokePhone(parts, { ...actor, why: 'It ended its own pairing.' });
+      return reply.code(204).send(null);
+    },
+  });
 };

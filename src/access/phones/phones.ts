@@ -32,7 +32,7 @@ export async function listPhones({ db }: AppParts, showId: string): Promise<List
 interface Revocation {
   readonly showId: string;
   readonly phoneId: string;
-  /** In the office's words; kept with the phone, not in the ledger. */
+  /** In the office's words, or that the phone did it itself; kept with the phone, not in the ledger. */
   readonly why: string;
 }
 

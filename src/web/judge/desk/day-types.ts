@@ -1,5 +1,7 @@
 /** The day of a phone, as `GET /v1/phones/current/day` answers it: all that the phone needs, also with no signal. */
 
+import type { PatternDrawing } from '../../../engine/patterns/types.ts';
+import type { PlacingRule } from '../../../engine/placing/types.ts';
 import type { CardContent } from '../../../engine/sheets/card-types.ts';
 import type { Go, ScoreSheet } from '../../../engine/sheets/types.ts';
 import type { SheetName } from '../../../evidence/index.ts';
@@ -15,6 +17,8 @@ export interface DayPhone {
   readonly role: 'judge' | 'scribe';
   readonly label: string | null;
   readonly judge: { readonly personId: string; readonly name: string };
+  /** How many other phones write for the same judge. */
+  readonly otherPhones: number;
   readonly show: {
     readonly id: string;
     readonly name: string;
@@ -42,8 +46,10 @@ export interface DayClass {
   readonly scheduledAt: string | null;
   /** setting-up, drawn, called, under-way, cards-in, provisional, official, corrected, cancelled, combined. */
   readonly state: string;
-  /** How the class is placed, a sentence each. */
-  readonly rule: readonly string[];
+  /** How the class is placed; in words by engine/sentences/rule-words, `panel` says which judge is meant. */
+  readonly rule: PlacingRule;
+  /** Seats of the panel by their order; no names. */
+  readonly panel: readonly { readonly seatId: string; readonly seatOrder: number }[];
   readonly sheet: ScoreSheet;
   readonly sheetName: SheetName;
   /** `null`: the class has no pattern (a rail class, one mark). */
@@ -58,8 +64,8 @@ export interface DayClass {
 export interface DayPattern {
   readonly name: string;
   readonly maneuvers: readonly DayManeuver[];
-  /** Plain JSON as the office drew it; `null`: there is no drawing. */
-  readonly drawing: unknown;
+  /** `null`: it is not drawn. */
+  readonly drawing: PatternDrawing | null;
 }
 
 export interface DayManeuver {
@@ -71,7 +77,7 @@ export interface DayManeuver {
   readonly startCone: string | null;
   readonly endCone: string | null;
   readonly gait: string | null;
-  readonly leadOrDiagonal: string | null;
+  readonly leadOrDiagonal: 'left' | 'right' | null;
   /** Decimal as text. */
   readonly coefficient: string;
 }
