@@ -7,6 +7,7 @@ import { scoreSentences } from '../engine/sentences/score-sentences.ts';
 import type { Go } from '../engine/sheets/types.ts';
 import { isGoing, type LoadedSeat } from '../office/index.ts';
 import type { ClassRecords, PostingSummary } from './class-records.ts';
+import { marksAnswer } from './marks-answer.ts';
 import type { BodyResult, PostingBody } from './posting-body.ts';
 import type { CountedCard } from './read-cards.ts';
 import { spokenNames } from './spoken-names.ts';
@@ -128,6 +129,7 @@ export function cardAnswers(
         score: go?.score === undefined ? null : recordText(go.score),
         parts: go === undefined ? [] : [...scoreSentences(go, sheet.definition, names)],
         remarks: remarksOn(signed.content.goes[id]),
+        marks: go === undefined ? null : marksAnswer(sheet.definition, go, signed.content.goes[id]),
       };
     }),
   }));

@@ -14,10 +14,11 @@ import {
   whoIsWho,
 } from './answers.ts';
 import { type ClassRecords, loadClassRecords, type PostingOnRecord, type Reader } from './class-records.ts';
+import { sheetAnswer } from './marks-answer.ts';
 import { postedCards } from './posted-cards.ts';
 import type { PostingBody } from './posting-body.ts';
 import { SharedLookUp } from './shared-look-up.ts';
-import { readMark } from './statements.ts';
+import { readMark, readWholePostings } from './statements.ts';
 
 export interface SentResult {
   /** The whole answer as it is sent: JSON in UTF-8. */
@@ -79,6 +80,7 @@ export async function readPostedResult(reader: Reader, classId: string) {
     rule: ruleAnswer(records, body),
     results: resultAnswers(records, body),
     didNotGo: didNotGoAnswer(records, body),
+    sheet: sheetAnswer(records.ofClass),
     cards: await publishedCards(reader, { records, posting }),
     caution,
   };
@@ -97,10 +99,24 @@ export async function readEntryResult(reader: Reader, classId: string, backNumbe
     class: classHead(records),
     posting: postingSummaryAnswer(posting),
     ...whoIsWho(records, body).shown(entry.id),
-    results: resultAnswers(records, body).map((result) => entryResult(result, entry.id)),
+    results: resultsOf(records, body, entry.id),
+    sheet: sheetAnswer(records.ofClass),
     cards: await publishedCards(reader, { records, posting, only: entry.id }),
+    history: await historyOf(reader, records, entry.id),
   };
 }
+
+/** What was posted before stays readable: each version with what it said of the entry. */
+async function historyOf(reader: Reader, records: ClassRecords, entry: string) {
+  const postings = await reader.sql.rows<PostingOnRecord>(readWholePostings, [records.ofClass.id]);
+  return postings.map(({ id, version, state, reason, postedAt, body }) => ({
+    ...{ id, version, state, reason, postedAt: postedAt.toISOString() },
+    results: resultsOf(records, body, entry),
+  }));
+}
+
+const resultsOf = (records: ClassRecords, body: PostingBody, entry: string) =>
+  resultAnswers(records, body).map((result) => entryResult(result, entry));
 
 type ResultAnswer = ReturnType<typeof resultAnswers>[number];
 

@@ -1,6 +1,7 @@
 /** Requests and answers of tabulating and posting. */
 import { z } from 'zod';
 import { parseDecimal } from '../engine/numbers/exact.ts';
+import { marksOfGo, sheetOfResult } from './marks-answer.ts';
 
 const id = z.uuid();
 const instant = z.iso.datetime({ offset: true });
@@ -117,6 +118,7 @@ const cardGo = z.object({
   score: number.nullable(),
   parts: z.array(z.string()).describe("The score part by part, in the judge's order."),
   remarks: z.array(z.string()),
+  marks: marksOfGo.nullable().describe('null: the judge ranked the go and wrote nothing else about it.'),
 });
 
 const publishedCard = z.object({
@@ -144,6 +146,7 @@ export const resultAnswer = z
     rule: z.array(z.string()).describe('How the class is placed, in sentences.'),
     results: z.array(oneResult),
     didNotGo: z.array(absentLine),
+    sheet: sheetOfResult,
     cards: z.array(publishedCard).describe('Empty where the show does not publish cards, or not yet.'),
     caution: z.string(),
   })
@@ -190,6 +193,15 @@ export const postingAnswer = postingSummary.extend({
   body: z.unknown().describe('The posting as it was hashed; api-docs/guide.md says how to repeat it.'),
 });
 
+const entryResult = z.object({
+  judge: judgeSeat.nullable().describe('null: the judges are merged.'),
+  place: ordinal.nullable(),
+  of: z.int(),
+  tied: z.boolean(),
+  total: number.nullable(),
+  because: z.array(z.string()),
+});
+
 export const entryAnswer = z
   .object({
     practice,
@@ -198,17 +210,18 @@ export const entryAnswer = z
     backNumber: ordinal,
     name: z.string(),
     horse: z.string().nullable(),
-    results: z.array(
-      z.object({
-        judge: judgeSeat.nullable(),
-        place: ordinal.nullable(),
-        of: z.int(),
-        tied: z.boolean(),
-        total: number.nullable(),
-        because: z.array(z.string()),
-      }),
-    ),
+    results: z.array(entryResult),
+    sheet: sheetOfResult,
     cards: z.array(publishedCard),
+    history: z
+      .array(
+        z.object({
+          ...{ id, version: ordinal, state: postingSummary.shape.state },
+          ...{ reason: z.string().nullable(), postedAt: instant },
+          results: z.array(entryResult),
+        }),
+      )
+      .describe('What each posting of the class said of the entry, the first one first.'),
   })
   .describe(
     'One entry of a posted result: place, reasons, and what each judge gave where cards are published.',

@@ -29,6 +29,11 @@ export const readPostings: Statement = {
   text: `SELECT ${summary} FROM posting WHERE class_id = $1::uuid ORDER BY version`,
 };
 
+export const readWholePostings: Statement = {
+  name: 'results.read-whole-postings',
+  text: `SELECT ${summary}, snapshot AS body FROM posting WHERE class_id = $1::uuid ORDER BY version`,
+};
+
 export const readPosting: Statement = {
   name: 'results.read-posting',
   text: `SELECT ${summary}, snapshot AS body FROM posting WHERE id = $1::uuid`,
