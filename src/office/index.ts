@@ -8,6 +8,7 @@ import { exhibitorRoutes } from './exhibitors/routes.ts';
 import { namedRecordRoutes } from './named/routes.ts';
 import { orderRoutes } from './order/routes.ts';
 import { panelRoutes } from './panel/routes.ts';
+import { publicPatternRoutes } from './patterns/public-pattern.ts';
 import { patternRoutes } from './patterns/routes.ts';
 import { rehearsalRoutes } from './rehearsals/routes.ts';
 import { relationRoutes } from './relations/routes.ts';
@@ -17,6 +18,7 @@ import { showRoutes } from './shows/routes.ts';
 export { type ClassEntryStatus, isGoing } from './class-entries/status.ts';
 export { eraseQueryWords } from './exhibitors/query-words.ts';
 export { changed, created, once } from './once.ts';
+export { readPublicPattern } from './patterns/public-pattern.ts';
 export { wording } from './schemas/text.ts';
 export { addScoreSheet } from './sheets/add-score-sheet.ts';
 export { addBundledSheets } from './sheets/bundled-sheets.ts';
@@ -28,7 +30,7 @@ export {
   loadClass,
 } from './store/load-class.ts';
 export { lockOpenClass } from './store/locks.ts';
-export { type PublicEntry, publicEntries } from './store/public-entries.ts';
+export { type PublicEntry, publicEntries, spokenNotes } from './store/public-entries.ts';
 export { publicEntriesOfShow, type ShowEntry } from './store/show-entries.ts';
 
 /** All routes of the show office, below `/v1`. */
@@ -39,6 +41,7 @@ export const officeRoutes: FeatureRoutes = async (app, options) => {
     namedRecordRoutes,
     scoreSheetRoutes,
     patternRoutes,
+    publicPatternRoutes,
     classRoutes,
     panelRoutes,
     exhibitorRoutes,

@@ -66,6 +66,11 @@ export const officeProblems = {
     title: 'A card was written on the pattern, so it stays as it is',
     whatToDo: 'Add a new pattern for another class.',
   },
+  pattern_not_public: {
+    status: 409,
+    title: 'The pattern is not public yet',
+    whatToDo: 'Look again once the order of go is drawn or the class is called.',
+  },
   rule_invalid: {
     status: 422,
     title: 'The placing rule does not fit the class',

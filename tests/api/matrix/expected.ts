@@ -67,6 +67,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'POST /v1/shows/:showId/classes/:classId/combinations': row(office, 'show'),
   'POST /v1/shows/:showId/classes/:classId/splits': row(office, 'show'),
   'POST /v1/shows/:showId/classes/:classId/entries': row(office, 'show'),
+  'PUT /v1/shows/:showId/classes/:classId/entries/:classEntryId/video': row(office, 'show'),
   'PUT /v1/shows/:showId/classes/:classId/panel': row(office, 'show'),
   'POST /v1/shows/:showId/classes/:classId/panel/:seatId/withdrawal': row(office, 'show'),
   'POST /v1/shows/:showId/classes/:classId/order-of-go/draws': row(office, 'show'),
@@ -78,6 +79,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'POST /v1/shows/:showId/owners': row(office, 'show'),
   'GET /v1/shows/:showId/horses': row(reading, 'show'),
   'POST /v1/shows/:showId/horses': row(office, 'show'),
+  'PATCH /v1/shows/:showId/horses/:horseId': row(office, 'show'),
   'GET /v1/shows/:showId/exhibitors': row(reading, 'show'),
   'POST /v1/shows/:showId/exhibitors': row(office, 'show'),
   'GET /v1/shows/:showId/exhibitors/:exhibitorId': row(reading, 'show'),
@@ -118,10 +120,14 @@ export const expected: Readonly<Record<string, Row>> = {
   'GET /v1/classes/:classId/agreement': row(reading, 'show'),
   'POST /v1/classes/:classId/postings': row(office, 'show'),
   'GET /v1/classes/:classId/postings': row(everyone, 'anywhere'),
+  'GET /v1/classes/:classId/announcement': row([...reading, 'gate'], 'show'),
   'GET /v1/classes/:classId/result': row(everyone, 'anywhere'),
   'GET /v1/classes/:classId/result.csv': row(everyone, 'anywhere'),
   'GET /v1/classes/:classId/result/entries/:backNumber': row(everyone, 'anywhere'),
   'GET /v1/postings/:postingId': row(everyone, 'anywhere'),
+
+  // The pattern hangs at the gate once the class is drawn or called.
+  'GET /v1/classes/:classId/pattern': row(everyone, 'anywhere'),
 
   // A family finds its entry, asks, and follows by a code what the office answers. No pass is looked at for a code.
   'GET /v1/shows/:showId/look-up': row(everyone, 'show'),
