@@ -12,7 +12,7 @@ import { readDemoShow } from './demo/demo-files.ts';
 import { fillDemo, reopenDemo } from './demo/fill-demo.ts';
 import { findDemo } from './demo/find-demo.ts';
 import { KeptFiles } from './demo/kept-files.ts';
-import { inviteOwnPhone } from './demo/own-phone.ts';
+import { inviteOwnPhones } from './demo/own-phone.ts';
 import { printed } from './demo/printed.ts';
 import { findPlaces } from './demo/tour-places.ts';
 import { resultStops } from './demo/tour-results.ts';
@@ -112,8 +112,8 @@ async function showAround({ address, parts }: RunningService, { files, fresh }: 
   const places = await findPlaces(demo);
   const listensEverywhere = ['0.0.0.0', '::'].includes(parts.config.host);
   return printed({
-    ...{ address, logInsFile: files.logInsFile, accounts: files.logIns()?.accounts ?? {} },
-    ownPhone: await inviteOwnPhone(demo, listensEverywhere),
+    ...{ places, logInsFile: files.logInsFile, accounts: files.logIns()?.accounts ?? {} },
+    ownPhones: await inviteOwnPhones(demo, listensEverywhere),
     stops: [...resultStops(places), ...trustStops(places, files.folder)],
   });
 }

@@ -13,7 +13,7 @@ import { type FilledDemo, fillDemo, reopenDemo } from '../../src/commands/demo/f
 import { findDemo } from '../../src/commands/demo/find-demo.ts';
 import { KeptFiles } from '../../src/commands/demo/kept-files.ts';
 import type { DemoOffice } from '../../src/commands/demo/office-people.ts';
-import { inviteOwnPhone } from '../../src/commands/demo/own-phone.ts';
+import { inviteOwnPhones } from '../../src/commands/demo/own-phone.ts';
 import { sessionOf } from '../../src/commands/demo/sign-in.ts';
 import { findPlaces } from '../../src/commands/demo/tour-places.ts';
 import { resultStops } from '../../src/commands/demo/tour-results.ts';
@@ -336,15 +336,18 @@ describe('the next start of the demo', () => {
     }
   });
 
-  it('has one open invitation for a phone of your own, and takes that of the start before back', async () => {
-    const before = await inviteOwnPhone(filled, false);
-    const { code, link, here, qr } = await inviteOwnPhone(filled, false);
-    expect(code).not.toBe(before.code);
-    expect(link).toBe(`${office.api.address}/pair#${code}`);
-    expect(here).toMatch(/^http:\/\/localhost:\d+\/pair#/);
+  it('has open invitations for phones of your own, and takes those of the start before back', async () => {
+    const before = await inviteOwnPhones(filled, false);
+    const { phones, qr } = await inviteOwnPhones(filled, false);
+    expect(phones.map(({ role }) => role)).toEqual(['judge', 'scribe', 'gate']);
+    for (const [index, { code, link, here }] of phones.entries()) {
+      expect(code).not.toBe(before.phones[index]?.code);
+      expect(link).toBe(`${office.api.address}/pair#${code}`);
+      expect(here).toMatch(/^http:\/\/localhost:\d+\/pair#/);
+    }
     expect(qr.split('\n').length).toBeGreaterThan(12);
     const { items } = await read<{ items: { state: string }[] }>(`/shows/${showId}/invitations`);
-    expect(items.filter(({ state }) => state === 'open')).toHaveLength(1);
+    expect(items.filter(({ state }) => state === 'open')).toHaveLength(3);
   });
 });
 

@@ -1,50 +1,73 @@
-/** An open invitation for whoever looks at the demo: a phone of one's own as the scribe of judge 3. */
+/** Open invitations for whoever looks at the demo: the phones of judge 3 and her scribe, and one for the gate. */
 import { networkInterfaces } from 'node:os';
 import { toString as drawQrCode } from 'qrcode';
 import type { FilledDemo } from './fill-demo.ts';
 
 export interface OwnPhone {
+  readonly role: 'judge' | 'scribe' | 'gate';
   readonly code: string;
   /** To be opened on this computer. */
   readonly here: string;
   /** To be scanned. */
   readonly link: string;
-  /** For the terminal. */
+}
+
+export interface OwnPhones {
+  /** The judge's first. */
+  readonly phones: readonly OwnPhone[];
+  /** Of the judge's, for the terminal. */
   readonly qr: string;
-  /** Is it an address that a phone can reach? */
+  /** Are the links addresses that a phone can reach? */
   readonly reachable: boolean;
 }
 
-const label = 'A phone of your own';
+const roles = ['judge', 'scribe', 'gate'] as const;
+/** Her card is the one that class 19 waits for. */
+const ownJudge = 3;
+const labelOf = (role: OwnPhone['role']) => `A ${role} phone of your own`;
 const hours = 8;
 
 /** `listensEverywhere`: HOST is 0.0.0.0 or ::, so that others in the network reach the service. */
-export async function inviteOwnPhone(demo: FilledDemo, listensEverywhere: boolean): Promise<OwnPhone> {
+export async function inviteOwnPhones(demo: FilledDemo, listensEverywhere: boolean): Promise<OwnPhones> {
   const { api, showId, secretary: as } = demo;
   await withdrawEarlier(demo);
   const { body: people } = await api.ask<{ items: { id: string }[] }>({
     ...{ method: 'GET', path: `/shows/${showId}/people?limit=200`, as },
   });
-  const { body: invitation } = await api.ask<{ code: string; link: string }>({
-    ...{ method: 'POST', path: `/shows/${showId}/invitations`, as },
-    body: { role: 'scribe', personId: people.items[2]?.id, label, minutes: hours * 60 },
-  });
-  const { code, link: given } = invitation;
   const outside = listensEverywhere ? addressInNetwork() : undefined;
-  const { origin, port, protocol } = new URL(api.address);
-  const link = outside === undefined ? given : given.replace(origin, `${protocol}//${outside}:${port}`);
-  const qr = await drawQrCode(link, { type: 'terminal', small: true });
-  const reachable = !['localhost', '127.0.0.1', '[::1]'].includes(new URL(link).hostname);
-  return { code, link, qr, reachable, here: `http://localhost:${port}/pair#${code}` };
+  const phones: OwnPhone[] = [];
+  for (const role of roles) {
+    const person = role === 'gate' ? {} : { personId: people.items[ownJudge - 1]?.id };
+    phones.push(await invite(demo, { role, ...person }, outside));
+  }
+  const [first = ''] = phones.map(({ link }) => link);
+  const reachable = !['localhost', '127.0.0.1', '[::1]'].includes(new URL(first).hostname);
+  return { phones, reachable, qr: await drawQrCode(first, { type: 'terminal', small: true }) };
 }
 
-/** The invitation of an earlier start is not left open. */
+async function invite(
+  { api, showId, secretary: as }: FilledDemo,
+  who: { readonly role: OwnPhone['role']; readonly personId?: string | undefined },
+  outside: string | undefined,
+): Promise<OwnPhone> {
+  const { body: invitation } = await api.ask<{ code: string; link: string }>({
+    ...{ method: 'POST', path: `/shows/${showId}/invitations`, as },
+    body: { ...who, label: labelOf(who.role), minutes: hours * 60 },
+  });
+  const { code, link: given } = invitation;
+  const { origin, port, protocol } = new URL(api.address);
+  const link = outside === undefined ? given : given.replace(origin, `${protocol}//${outside}:${port}`);
+  return { role: who.role, code, link, here: `http://localhost:${port}/pair#${code}` };
+}
+
+/** The invitations of an earlier start are not left open. */
 async function withdrawEarlier({ api, showId, secretary: as }: FilledDemo): Promise<void> {
   const path = `/shows/${showId}/invitations`;
   const { body } = await api.ask<{ items: { id: string; label: string | null; state: string }[] }>({
     ...{ method: 'GET', path, as },
   });
-  for (const { id } of body.items.filter((one) => one.state === 'open' && one.label === label)) {
+  const labels: readonly (string | null)[] = roles.map(labelOf);
+  for (const { id } of body.items.filter((one) => one.state === 'open' && labels.includes(one.label))) {
     await api.ask({ method: 'DELETE', path: `${path}/${id}`, as });
   }
 }

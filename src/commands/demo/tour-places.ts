@@ -9,6 +9,7 @@ export const withPaper = 12;
 export interface Places {
   /** Where the service listens. */
   readonly address: string;
+  readonly showId: string;
   readonly v1: string;
   readonly show: string;
   readonly inShow: (number: number) => string;
@@ -44,7 +45,7 @@ export async function findPlaces({ api, showId, secretary: as }: FilledDemo): Pr
   );
   const v1 = `${api.address}/v1`;
   return {
-    ...{ address: api.address, v1, show: v1 + show },
+    ...{ address: api.address, showId, v1, show: v1 + show },
     inShow: (number) => `${v1}${show}/classes/${idOf(number)}`,
     ofClass: (number) => `${v1}/classes/${idOf(number)}`,
     firstPosting: postings.postings[0]?.id,
