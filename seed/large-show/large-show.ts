@@ -89,6 +89,7 @@ export function largeShow({ entries, classes }: LargeShow): DemoShow {
         maneuvers: [1, 2, 3, 4, 5, 6].map((position) => ({ name: `Maneuver ${position}`, gait: 'walk' })),
       },
     ],
+    drawings: {},
     classes: classes.map((size, index) => classOf(index + 1, size, backNumbers)),
     marksSeed: 'large-show',
     // Whoever sets it up has an account already.

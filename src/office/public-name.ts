@@ -65,6 +65,30 @@ export function showsHorse(exhibitor: NamedExhibitor, setting: NameSetting): boo
   }
 }
 
+/**
+ * How the name is spoken, as far as it is shown. Where that is "Ada K." the note would give the rest of the name away:
+ * only its first word is left, and that only of a note that goes word for word ("AY-da KESS-ler").
+ */
+export function shownSpokenAs(
+  exhibitor: NamedExhibitor,
+  { spokenAs, ...setting }: NameSetting & { readonly spokenAs: string | null },
+): string | null {
+  if (spokenAs === null) return null;
+  switch (formOf(exhibitor, setting)) {
+    case 'full':
+      return spokenAs;
+    case 'first-name-and-initial':
+      return firstSpokenWord(exhibitor.name, spokenAs);
+    case 'back-number':
+      return null;
+  }
+}
+
+function firstSpokenWord(name: string, spokenAs: string): string | null {
+  const [written, spoken] = [name.split(/\s+/u), spokenAs.split(/\s+/u)];
+  return written.length > 1 && written.length === spoken.length ? (spoken[0] ?? null) : null;
+}
+
 /** Under 18 on that day, or of unknown age in a youth class. Both days are `yyyy-mm-dd`. */
 export function isMinor(
   { bornOn }: Pick<NamedExhibitor, 'bornOn'>,

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import { duties } from '../../access/index.ts';
+import type { PatternDrawing } from '../../engine/patterns/types.ts';
 import type { PlacingRule } from '../../engine/placing/types.ts';
 import { rulingCodes } from '../../engine/sheets/types.ts';
 import { classStates } from '../../results/index.ts';
@@ -47,8 +48,12 @@ const tale = z.discriminatedUnion('tale', [
   z.strictObject({ tale: z.literal('scratched'), entry: backNumber, reason: z.string() }),
   z.strictObject({ tale: z.literal('no-show'), entry: backNumber, reason: z.string() }),
   z.strictObject({ tale: z.literal('late-add'), entry: backNumber, reason: z.string() }),
+  /** The address of a video of the go: invented, so nobody is there (RFC 2606). */
+  z.strictObject({ tale: z.literal('video'), entry: backNumber, url: z.url() }),
   z.strictObject({ tale: z.literal('combined-into'), class: z.int(), reason: z.string() }),
   z.strictObject({ tale: z.literal('goes-marked'), count: z.int() }),
+  /** All have signed but this one: hers is left to whoever looks at the demo. */
+  z.strictObject({ tale: z.literal('card-missing'), judge }),
 ]);
 export type Tale = z.infer<typeof tale>;
 export type TaleOf<Name extends Tale['tale']> = Extract<Tale, { tale: Name }>;
@@ -108,19 +113,38 @@ const demoPeople = z.strictObject({
       name: z.string(),
       group: z.string(),
       bornOn: z.string().optional(),
+      /** For the announcer. */
+      spokenAs: z.string().optional(),
       publicName: z.enum(['full', 'first-name-and-initial', 'back-number']).optional(),
     }),
   ),
   entries: z.array(
-    z.strictObject({ backNumber, exhibitor: z.string(), horse: z.string(), owner: z.string() }),
+    z.strictObject({
+      backNumber,
+      exhibitor: z.string(),
+      horse: z.string(),
+      horseSpokenAs: z.string().optional(),
+      owner: z.string(),
+    }),
   ),
 });
 
-export type DemoShow = z.infer<typeof demoShow> & z.infer<typeof demoPeople>;
+/** By the name of the pattern. The service checks them when a pattern is added. */
+const demoDrawings = z.record(
+  z.string(),
+  z.custom<PatternDrawing>((value) => typeof value === 'object'),
+);
+
+export type DemoShow = z.infer<typeof demoShow> &
+  z.infer<typeof demoPeople> & { readonly drawings: z.infer<typeof demoDrawings> };
 
 /** Throws where a file is not of this form: they come with Ringledger. */
 export function readDemoShow(): DemoShow {
-  return { ...demoShow.parse(readSeed('show.json')), ...demoPeople.parse(readSeed('people.json')) };
+  return {
+    ...demoShow.parse(readSeed('show.json')),
+    ...demoPeople.parse(readSeed('people.json')),
+    drawings: demoDrawings.parse(readSeed('drawings.json')),
+  };
 }
 
 const readSeed = (name: string): unknown =>

@@ -44,6 +44,9 @@ export async function setUpClass(ground: ShowGround, demoClass: DemoClass): Prom
   for (const { entry, reason } of talesOf(demoClass, 'scratched')) {
     await setStatus(office, classEntries.get(entry), { status: 'scratched', reason });
   }
+  for (const { entry, url } of talesOf(demoClass, 'video')) {
+    await office.ask('PUT', `/entries/${classEntries.get(entry)}/video`, { body: { url } });
+  }
   const ready = { id: classId, classEntries, seats };
   if (demoClass.state === 'cancelled') await office.ask('POST', '/cancellation');
   if (neverDrawn.has(demoClass.state)) return ready;

@@ -35,7 +35,10 @@ export async function setUpShow(office: OfficeAtShow, demo: DemoShow): Promise<S
   };
   const rings = await addAll(demo.rings, (name) => [name, () => add('rings', { name })]);
   const judges = await addAll(demo.judges, (name) => [name, () => add('people', { name })]);
-  const patterns = await addAll(demo.patterns, (pattern) => [pattern.name, () => add('patterns', pattern)]);
+  const patterns = await addAll(demo.patterns, (pattern) => [
+    pattern.name,
+    () => add('patterns', { ...pattern, drawing: demo.drawings[pattern.name] ?? null }),
+  ]);
   const entries = await addEntries(add, demo);
   return { ...office, rings, judges: [...judges.values()], patterns, entries };
 }
@@ -45,15 +48,15 @@ type Add = (path: string, body: unknown) => Promise<string>;
 /** A horse is known by its name and its owner: two families may have a Copper Kettle each. */
 async function addEntries(add: Add, { exhibitors, entries }: DemoShow): Promise<Map<number, string>> {
   const owners = await addAll(entries, ({ owner }) => [owner, () => add('owners', { name: owner })]);
-  const horses = await addAll(entries, ({ horse, owner }) => [
+  const horses = await addAll(entries, ({ horse, horseSpokenAs: spokenAs, owner }) => [
     `${horse} of ${owner}`,
-    () => add('horses', { name: horse }),
+    () => add('horses', { name: horse, spokenAs }),
   ]);
   const riders = await addAll(exhibitors, (exhibitor) => [
     exhibitor.key,
     async () => {
-      const { name, bornOn } = exhibitor;
-      const id = await add('exhibitors', { name, bornOn });
+      const { name, bornOn, spokenAs } = exhibitor;
+      const id = await add('exhibitors', { name, bornOn, spokenAs });
       await recordConsent(add, { exhibitor, id });
       return id;
     },

@@ -3,7 +3,7 @@ import type { Transaction } from '../../platform/database.ts';
 import type { ClassEntryStatus } from '../class-entries/status.ts';
 import { namedOf, withLastConsent } from '../consents/last-consent.ts';
 import { inYouthClasses } from '../consents/youth.ts';
-import { publicName, showsHorse } from '../public-name.ts';
+import { publicName, shownSpokenAs, showsHorse } from '../public-name.ts';
 import { dayText } from '../show-time.ts';
 import { minorNameFormOf } from '../shows/show-schemas.ts';
 
@@ -23,10 +23,43 @@ export async function publicEntries(
   tx: Pick<Transaction, 'prisma'>,
   classId: string,
 ): Promise<PublicEntry[]> {
+  const rows = await namedEntries(tx, classId);
+  return rows.map(({ row, exhibitor, setting }) => ({
+    ...{ classEntryId: row.id, goPosition: row.goPosition, backNumber: setting.backNumber },
+    exhibitor: publicName(exhibitor, setting),
+    horse: showsHorse(exhibitor, setting) ? row.entry.horse.name : null,
+    status: row.status as ClassEntryStatus,
+  }));
+}
+
+/** How names are spoken, for the announcer alone: as much of it as is shown of the name. */
+export interface SpokenNote {
+  readonly classEntryId: string;
+  readonly spokenAs: string | null;
+  readonly horseSpokenAs: string | null;
+}
+
+/** In the order of `publicEntries`. */
+export async function spokenNotes(tx: Pick<Transaction, 'prisma'>, classId: string): Promise<SpokenNote[]> {
+  const rows = await namedEntries(tx, classId);
+  return rows.map(({ row, exhibitor, setting }) => ({
+    classEntryId: row.id,
+    spokenAs: shownSpokenAs(exhibitor, { ...setting, spokenAs: row.entry.exhibitor.spokenAs }),
+    horseSpokenAs: showsHorse(exhibitor, setting) ? row.entry.horse.spokenAs : null,
+  }));
+}
+
+/** Each class entry with its exhibitor, and what decides how her name is shown. */
+async function namedEntries(tx: Pick<Transaction, 'prisma'>, classId: string) {
   const rows = await tx.prisma.classEntry.findMany({
     where: { classId, status: { not: 'moved' } },
     include: {
-      entry: { include: { exhibitor: { include: withLastConsent }, horse: { select: { name: true } } } },
+      entry: {
+        include: {
+          exhibitor: { include: withLastConsent },
+          horse: { select: { name: true, spokenAs: true } },
+        },
+      },
       show: { select: { minorPublicName: true, firstDay: true } },
     },
     orderBy: [{ goPosition: { sort: 'asc', nulls: 'last' } }, { entry: { backNumber: 'asc' } }],
@@ -36,19 +69,14 @@ export async function publicEntries(
     tx,
     ofUnknownAge.map(({ entry }) => entry.exhibitorId),
   );
-  return rows.map(({ id, goPosition, status, entry, show }) => {
-    const setting = {
-      backNumber: entry.backNumber,
-      minorPublicName: minorNameFormOf(show.minorPublicName),
-      firstDay: dayText(show.firstDay),
-      inYouthClass: young.has(entry.exhibitorId),
-    };
-    const exhibitor = namedOf(entry.exhibitor);
-    return {
-      ...{ classEntryId: id, goPosition, backNumber: entry.backNumber },
-      exhibitor: publicName(exhibitor, setting),
-      horse: showsHorse(exhibitor, setting) ? entry.horse.name : null,
-      status: status as ClassEntryStatus,
-    };
-  });
+  return rows.map((row) => ({
+    row,
+    exhibitor: namedOf(row.entry.exhibitor),
+    setting: {
+      backNumber: row.entry.backNumber,
+      minorPublicName: minorNameFormOf(row.show.minorPublicName),
+      firstDay: dayText(row.show.firstDay),
+      inYouthClass: young.has(row.entry.exhibitorId),
+    },
+  }));
 }

@@ -60,6 +60,9 @@ export const examples: Readonly<Record<string, (ids: Ids) => Example>> = {
   'PUT /v1/shows/:showId/classes/:classId/entries/:classEntryId/status': () => ({
     body: { status: 'scratched', reason: 'lame' },
   }),
+  'PUT /v1/shows/:showId/classes/:classId/entries/:classEntryId/video': () => ({
+    body: { url: 'https://video.example/goes/101' },
+  }),
   'PUT /v1/shows/:showId/classes/:classId/order-of-go': ({ classEntryId }) => ({
     body: { order: [classEntryId], reason: 'a loose shoe' },
   }),
@@ -73,6 +76,7 @@ export const examples: Readonly<Record<string, (ids: Ids) => Example>> = {
   'POST /v1/shows/:showId/rings': () => ({ body: { name: 'Matrix Ring' } }),
   'POST /v1/shows/:showId/owners': () => ({ body: { name: 'Matrix Owner' } }),
   'POST /v1/shows/:showId/horses': () => ({ body: { name: 'Matrix Horse' } }),
+  'PATCH /v1/shows/:showId/horses/:horseId': () => ({ body: { spokenAs: 'KOP-per lark' } }),
   'POST /v1/shows/:showId/exhibitors': () => ({ body: { name: 'Matrix Rider' } }),
   'PATCH /v1/shows/:showId/exhibitors/:exhibitorId': () => ({
     body: { name: 'Renamed Rider' },
