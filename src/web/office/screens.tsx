@@ -1,0 +1,26 @@
+/** Which screen stands at which address below /office. The first that fits is shown. */
+import type { ComponentType } from 'preact';
+import { DayScreen } from './day/day-screen.tsx';
+
+/** `'/shows/:showId/x'` -> `{ showId: string }` */
+export type ParamsOf<Path extends string> = Path extends `${string}:${infer Name}/${infer Rest}`
+  ? { readonly [Key in Name]: string } & ParamsOf<Rest>
+  : Path extends `${string}:${infer Name}`
+    ? { readonly [Key in Name]: string }
+    : unknown;
+
+export interface ScreenAt {
+  readonly path: string;
+  readonly Screen: ComponentType<Record<string, string>>;
+}
+
+/** The names in the address are the props of the screen, all of them text. */
+const at = <Path extends string>(path: Path, Screen: ComponentType<ParamsOf<Path>>): ScreenAt => ({
+  path,
+  Screen: Screen as unknown as ScreenAt['Screen'],
+});
+
+export const screens: readonly ScreenAt[] = [at('/shows/:showId', DayScreen)];
+
+/** Files of words that the screens need, from `src/web/words/<language>/`. */
+export const topics = ['shared', 'office'];
