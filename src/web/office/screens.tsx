@@ -1,6 +1,7 @@
 /** Which screen stands at which address below /office. The first that fits is shown. */
 import type { ComponentType } from 'preact';
 import { DayScreen } from './day/day-screen.tsx';
+import { QueriesScreen } from './queries/queries-screen.tsx';
 
 /** `'/shows/:showId/x'` -> `{ showId: string }` */
 export type ParamsOf<Path extends string> = Path extends `${string}:${infer Name}/${infer Rest}`
@@ -20,7 +21,10 @@ const at = <Path extends string>(path: Path, Screen: ComponentType<ParamsOf<Path
   Screen: Screen as unknown as ScreenAt['Screen'],
 });
 
-export const screens: readonly ScreenAt[] = [at('/shows/:showId', DayScreen)];
+export const screens: readonly ScreenAt[] = [
+  at('/shows/:showId', DayScreen),
+  at('/shows/:showId/queries', QueriesScreen),
+];
 
 /** Files of words that the screens need, from `src/web/words/<language>/`. */
-export const topics = ['shared', 'office'];
+export const topics = ['shared', 'office', 'office-queries'];

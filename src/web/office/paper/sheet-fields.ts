@@ -38,6 +38,7 @@ export const goKeys = {
   ruling: 'ruling',
   rulingWords: 'ruling-words',
   words: 'words',
+  tiePlace: 'tie-place',
   paperTotal: 'paper-total',
 } as const;
 

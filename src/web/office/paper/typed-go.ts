@@ -1,5 +1,5 @@
 /** One go as it is typed, field by field as text, and as a go of a card. */
-import type { Go, ManeuverMark, RulingCode } from '../../../engine/sheets/types.ts';
+import type { Go, ManeuverMark, MarkRange } from '../../../engine/sheets/types.ts';
 import {
   extraKey,
   fieldsOf,
@@ -11,7 +11,7 @@ import {
   rulingsOf,
   type SheetField,
 } from './sheet-fields.ts';
-import { readField, readPenaltyField, readTypedMark } from './typed-mark.ts';
+import { readField, readPenaltyField, readTypedMark, type TypedMark } from './typed-mark.ts';
 
 /** Text by the key of its field; what is empty is left out. */
 export type TypedGo = Readonly<Record<string, string>>;
@@ -22,74 +22,93 @@ export interface GoRead {
   readonly unread: ReadonlyMap<string, readonly string[]>;
 }
 
-type Penalties = NonNullable<Go['penalties']>[number][];
-
 /** `maneuvers` stand in the order of the pattern. An empty go is `{}`. */
 export function goOfTyped(marked: MarkedSheet, typed: TypedGo): GoRead {
-  const unread = new Map<string, readonly string[]>();
-  const penalties: Penalties = [];
-  const maneuvers: ManeuverMark[] = [];
-  const extras: Record<string, string> = {};
-  let rest: Pick<Go, 'mark' | 'measure' | 'errorsOfCourse'> = {};
-  for (const field of fieldsOf(marked)) {
-    const text = typed[field.key] ?? '';
-    if (field.kind === 'maneuver') {
-      const read = readField(text, field.range, penaltiesOf(marked.sheet));
-      const { position } = field.maneuver;
-      penalties.push(...read.penalties.map((code) => ({ code, position })));
-      if (read.unread.length > 0) unread.set(field.key, read.unread);
-      const words = wordsIn(typed[maneuverWordsKey(position)]);
-      if (read.mark.is === 'mark') maneuvers.push({ position, mark: read.mark.mark, ...words });
-      if (read.mark.is === 'not-seen') maneuvers.push({ position, notSeen: true, ...words });
-    } else if (field.kind === 'penalties') {
-      const read = readPenaltyField(text, penaltiesOf(marked.sheet));
-      penalties.push(...read.penalties.map((code) => ({ code })));
-      if (read.unread.length > 0) unread.set(field.key, read.unread);
-    } else if (field.kind === 'extra') {
-      const mark = markIn(text, field);
-      if (mark !== undefined) extras[field.extra.code] = mark;
-    } else rest = { ...rest, ...singleIn(text, field) };
-  }
+  const read = fieldsOf(marked).map((field) => ({ key: field.key, ...readOf(field, typed, marked) }));
+  const maneuvers = read.flatMap((field) => field.maneuvers ?? []);
+  const penalties = read.flatMap((field) => field.penalties ?? []);
+  const extras = Object.fromEntries(read.flatMap((field) => field.extras ?? []));
   const ruling = rulingsOf(marked.sheet).find((code) => code === typed[goKeys.ruling]);
   const go: Go = {
     ...(maneuvers.length === 0 ? {} : { maneuvers }),
     ...(Object.keys(extras).length === 0 ? {} : { extras }),
     ...(penalties.length === 0 ? {} : { penalties }),
-    ...rest,
+    ...Object.assign({}, ...read.map(({ single }) => single)),
     ...(ruling === undefined ? {} : { ruling: { code: ruling, ...wordsIn(typed[goKeys.rulingWords]) } }),
     ...wordsIn(typed[goKeys.words]),
   };
-  return { go, unread };
+  const unread = read.flatMap(({ key, unread: pieces = [] }) =>
+    pieces.length === 0 ? [] : [[key, pieces] as const],
+  );
+  return { go, unread: new Map(unread) };
+}
+
+/** What one field brings to the go. */
+interface FieldRead {
+  readonly maneuvers?: readonly ManeuverMark[];
+  readonly extras?: readonly (readonly [code: string, mark: string])[];
+  readonly penalties?: NonNullable<Go['penalties']>;
+  readonly single?: Pick<Go, 'mark' | 'measure' | 'errorsOfCourse'>;
+  readonly unread?: readonly string[];
+}
+
+function readOf(field: SheetField, typed: TypedGo, { sheet }: MarkedSheet): FieldRead {
+  const text = typed[field.key] ?? '';
+  switch (field.kind) {
+    case 'maneuver': {
+      const { position } = field.maneuver;
+      const { mark, penalties, unread } = readField(text, field.range, penaltiesOf(sheet));
+      const maneuvers = maneuverMark(mark, position, wordsIn(typed[maneuverWordsKey(position)]));
+      return { maneuvers, unread, penalties: penalties.map((code) => ({ code, position })) };
+    }
+    case 'penalties': {
+      const { penalties, unread } = readPenaltyField(text, penaltiesOf(sheet));
+      return { unread, penalties: penalties.map((code) => ({ code })) };
+    }
+    case 'extra': {
+      const mark = markIn(text, field.range);
+      return mark === undefined ? {} : { extras: [[field.extra.code, mark]] };
+    }
+    case 'mark':
+    case 'measure': {
+      const mark = markIn(text, field.range);
+      return mark === undefined ? {} : { single: { [field.kind]: mark } };
+    }
+    case 'errors':
+      return errorsIn(text.trim());
+  }
+}
+
+function maneuverMark(
+  mark: TypedMark,
+  position: number,
+  words: { readonly remark?: string },
+): readonly ManeuverMark[] {
+  switch (mark.is) {
+    case 'nothing':
+      return [];
+    case 'not-seen':
+      return [{ position, notSeen: true, ...words }];
+    case 'mark':
+      return [{ position, mark: mark.mark, ...words }];
+  }
+}
+
+/** "Not seen" is for maneuvers: elsewhere its sign is kept as it was typed, and the check names it. */
+function markIn(text: string, range: MarkRange): string | undefined {
+  const read = readTypedMark(text, range);
+  if (read.is === 'nothing') return undefined;
+  return read.is === 'mark' ? read.mark : text.trim();
+}
+
+function errorsIn(count: string): FieldRead {
+  if (count === '') return {};
+  return /^\d{1,2}$/.test(count) ? { single: { errorsOfCourse: Number(count) } } : { unread: [count] };
 }
 
 function wordsIn(text = ''): { readonly remark?: string } {
   const remark = text.trim();
   return remark === '' ? {} : { remark };
-}
-
-/** "Not seen" is for maneuvers: elsewhere its sign is kept as it was typed, and the check names it. */
-function markIn(text: string, field: Extract<SheetField, { range: unknown }>): string | undefined {
-  const read = readTypedMark(text, field.range);
-  switch (read.is) {
-    case 'nothing':
-      return undefined;
-    case 'not-seen':
-      return text.trim();
-    case 'mark':
-      return read.mark;
-  }
-}
-
-function singleIn(
-  text: string,
-  field: Exclude<SheetField, { kind: 'maneuver' | 'extra' | 'penalties' }>,
-): Pick<Go, 'mark' | 'measure' | 'errorsOfCourse'> {
-  if (field.kind === 'errors') {
-    const count = text.trim();
-    return count === '' ? {} : { errorsOfCourse: /^\d{1,2}$/.test(count) ? Number(count) : -1 };
-  }
-  const mark = markIn(text, field);
-  return mark === undefined ? {} : { [field.kind]: mark };
 }
 
 /** A go that is kept, as she would have typed it, so that she mends her own. */
@@ -119,7 +138,7 @@ export function typedOfGo(marked: MarkedSheet, go: Go): TypedGo {
   write(goKeys.mark, go.mark);
   write(goKeys.measure, go.measure);
   write(goKeys.errors, go.errorsOfCourse?.toString());
-  write(goKeys.ruling, go.ruling?.code satisfies RulingCode | undefined);
+  write(goKeys.ruling, go.ruling?.code);
   write(goKeys.rulingWords, go.ruling?.remark);
   write(goKeys.words, go.remark);
   return typed;
