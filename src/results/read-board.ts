@@ -28,6 +28,7 @@ interface BoardRow {
   readonly draftGoes: number;
   readonly postingVersion: number | null;
   readonly postingState: PostingSummary['state'] | null;
+  readonly postedAt: Date | null;
 }
 
 /** Throws not_found. */
@@ -59,7 +60,7 @@ const stateOf = (row: BoardRow): ClassState =>
   classState({ ...row, called: row.calledAt !== null, lastPosting: row.postingState ?? undefined });
 
 function boardLine(row: BoardRow) {
-  const { id, number, name, ring, scheduledAt, seats, signed, postingVersion } = row;
+  const { id, number, name, ring, scheduledAt, seats, signed, postingVersion, postedAt } = row;
   return {
     id,
     number,
@@ -70,5 +71,6 @@ function boardLine(row: BoardRow) {
     cardsIn: signed,
     cardsExpected: seats,
     postingVersion,
+    postedAt: postedAt?.toISOString() ?? null,
   };
 }

@@ -272,6 +272,7 @@ export const boardAnswer = z.object({
       cardsIn: z.int(),
       cardsExpected: z.int(),
       postingVersion: z.int().nullable(),
+      postedAt: instant.nullable().describe('When it was posted last.'),
     }),
   ),
 });

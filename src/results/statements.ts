@@ -77,7 +77,7 @@ const boardLine = `
            show_class.scheduled_at AS "scheduledAt", show_class.called_at AS "calledAt",
            EXISTS (SELECT FROM order_draw WHERE class_id = show_class.id) AS drawn,
            panel.seats, panel.signed, panel."draftGoes",
-           last.version AS "postingVersion", last.state AS "postingState"
+           last.version AS "postingVersion", last.state AS "postingState", last.posted_at AS "postedAt"
     FROM show_class
     LEFT JOIN ring ON ring.id = show_class.ring_id
     CROSS JOIN LATERAL (
@@ -88,7 +88,7 @@ const boardLine = `
                    (SELECT count(*) FROM card_draft_go WHERE card_id = card.id) AS drafts
             FROM panel_seat seat LEFT JOIN card ON card.seat_id = seat.id
             WHERE seat.class_id = show_class.id AND seat.withdrawn_at IS NULL) judge) panel
-    LEFT JOIN LATERAL (SELECT version, state FROM posting WHERE class_id = show_class.id
+    LEFT JOIN LATERAL (SELECT version, state, posted_at FROM posting WHERE class_id = show_class.id
                        ORDER BY version DESC LIMIT 1) last ON true`;
 
 export const readShowBoard: Statement = {
