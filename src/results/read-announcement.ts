@@ -1,7 +1,7 @@
 /** What the announcer reads out: the placings of the last posting from the last place to the first. */
 import { z } from 'zod';
 import { spokenNotes } from '../office/index.ts';
-import { caution, classHead, judgeAnswer, resultAnswers } from './answers.ts';
+import { classHead, judgeAnswer, whoIsWho } from './answers.ts';
 import { type ClassRecords, loadClassRecords, type Reader } from './class-records.ts';
 import type { PostingBody } from './posting-body.ts';
 import { mustBePosted } from './read-result.ts';
@@ -38,7 +38,6 @@ export const announcementAnswer = z
           .describe('The last place first. Who is not placed is not announced.'),
       }),
     ),
-    caution: z.string(),
   })
   .describe('The posted result as it is announced. Names are in the form that is public.');
 export type Announcement = z.output<typeof announcementAnswer>;
@@ -46,8 +45,9 @@ export type Announcement = z.output<typeof announcementAnswer>;
 /** Throws not_found, class_not_posted. */
 export async function readAnnouncement(reader: Reader, classId: string): Promise<Announcement> {
   const records = await loadClassRecords(reader, classId);
-  const last = mustBePosted(records);
+  const { body, ...last } = mustBePosted(records);
   const notes = new Map((await spokenNotes(reader, classId)).map((note) => [note.classEntryId, note]));
+  const { shown } = whoIsWho(records, body);
   return {
     practice: records.ofClass.practice,
     class: classHead(records),
@@ -55,16 +55,15 @@ export async function readAnnouncement(reader: Reader, classId: string): Promise
       ...{ id: last.id, version: last.version, state: last.state, reason: last.reason },
       postedAt: last.postedAt.toISOString(),
     },
-    judges: judgesOf(records, last.body),
-    results: resultAnswers(records, last.body).map((result) => ({
-      judge: result.judge,
-      placings: result.placings.toReversed().map(({ because: _, ...placed }) => ({
-        ...placed,
-        spokenAs: notes.get(placed.classEntryId)?.spokenAs ?? null,
-        horseSpokenAs: notes.get(placed.classEntryId)?.horseSpokenAs ?? null,
+    judges: judgesOf(records, body),
+    results: body.results.map((result) => ({
+      judge: judgeAnswer(records, result.judge),
+      placings: result.placed.toReversed().map(({ entry, place, tied, total }) => ({
+        ...{ classEntryId: entry, ...shown(entry), place, tied, total },
+        spokenAs: notes.get(entry)?.spokenAs ?? null,
+        horseSpokenAs: notes.get(entry)?.horseSpokenAs ?? null,
       })),
     })),
-    caution,
   };
 }
 
