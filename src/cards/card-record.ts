@@ -8,6 +8,8 @@ import { problem } from '../platform/problems/index.ts';
 import type { CardOrder } from './card-schemas.ts';
 import * as statements from './card-statements.ts';
 
+export { isBlank } from '../engine/sheets/content-from-drafts.ts';
+
 export interface CardRecord {
   readonly id: string;
   readonly classId: string;
@@ -47,9 +49,6 @@ export interface Draft<Content> {
   readonly savedAt: Date;
 }
 export type DraftGo = Draft<Go> & { readonly classEntryId: string };
-
-/** A go that says nothing yet, or nothing any more. */
-export const isBlank = (go: Go): boolean => Object.keys(go).length === 0;
 
 /**
  * May the card be signed with open ties on it? Not where the class merges by place, or where the card is a

@@ -1,11 +1,12 @@
 /** The card as it is put together from what was saved go by go, and how it differs from what a phone sends whole. */
 
 import type { CardContent } from '../engine/sheets/card-types.ts';
+import { contentFromDrafts as contentOfGoing } from '../engine/sheets/content-from-drafts.ts';
 import { scoreGo } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
 import { isGoing } from '../office/index.ts';
 import { sameContent } from '../platform/canonical-json.ts';
-import { type CardRecord, type Draft, type DraftGo, type EntryRecord, isBlank } from './card-record.ts';
+import type { CardRecord, Draft, DraftGo, EntryRecord } from './card-record.ts';
 import type { CardOrder } from './card-schemas.ts';
 
 export interface DraftParts {
@@ -14,25 +15,9 @@ export interface DraftParts {
   readonly order: Draft<CardOrder> | undefined;
 }
 
-/** A go that was written before its entry was scratched stays in the drafts and off the card. */
 export function contentFromDrafts({ entries, goes, order }: DraftParts): CardContent {
   const going = new Set(entries.filter(({ status }) => isGoing(status)).map(({ id }) => id));
-  const written = goes.filter(({ classEntryId, content }) => going.has(classEntryId) && !isBlank(content));
-  return {
-    goes: Object.fromEntries(written.map(({ classEntryId, content }) => [classEntryId, content])),
-    ...orderOfGoing(order?.content ?? {}, going),
-  };
-}
-
-/** The order without those who do not go any more; groups of one that are left of a tie are no tie. */
-function orderOfGoing({ ownOrder, ranking }: CardOrder, going: ReadonlySet<string>): CardOrder {
-  const keep = (groups: readonly (readonly string[])[], least: number) =>
-    groups.map((group) => group.filter((entry) => going.has(entry))).filter((group) => group.length >= least);
-  const ties = keep(ownOrder ?? [], 2);
-  return {
-    ...(ties.length === 0 ? {} : { ownOrder: ties }),
-    ...(ranking === undefined ? {} : { ranking: keep(ranking, 1) }),
-  };
+  return contentOfGoing({ going, goes, order: order?.content });
 }
 
 export type Difference =

@@ -17,6 +17,9 @@ interface Token {
   readonly heardAt: number;
 }
 
+/** A phone at the edge of its signal may wait for ever: then it is as if nobody had answered. */
+const answerWithinMilliseconds = 30_000;
+
 /** A token is renewed so long before it ends that a slow request still finds it good. */
 const renewBeforeSeconds = 60;
 
@@ -40,8 +43,8 @@ export class PhoneClient {
   }
 
   /**
-   * Sends a request with a token and a proof. A fault of the network rejects, as `fetch` does; what the service refuses
-   * is an answer like any other.
+   * Sends a request with a token and a proof. A fault of the network rejects, as `fetch` does, and so does an answer that
+   * has not come in whole after half a minute; what the service refuses is an answer like any other.
    */
   async request(asked: PhoneRequest): Promise<Response> {
     const token = await this.#goodToken();
@@ -97,6 +100,7 @@ export class PhoneClient {
         dpop: proof,
       },
       ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      signal: AbortSignal.timeout(answerWithinMilliseconds),
     });
     this.#nonce = answer.headers.get('dpop-nonce') ?? this.#nonce;
     return answer;
