@@ -16,7 +16,7 @@ const oneWay = features.map((feature, at) => ({
  * A feature is entered by its one door, `index.ts`, so that what is behind it may change. What runs without a database
  * (the verifier) enters by `offline.ts`, which opens to the pure part of the room alone.
  */
-const oneDoor = [...features, 'access', 'ledger'].map((room) => ({
+const oneDoor = [...features, 'access', 'ledger', 'language'].map((room) => ({
   name: `${room}-has-one-door`,
   comment:
     'A room is entered by its index.ts (or offline.ts, where there is no database), so that what is behind it can ' +
@@ -45,8 +45,17 @@ export default {
         'The engine runs the same in the server, on the phone and in the verifier: no clock, no randomness, no I/O, ' +
         'no framework. It may use exact fractions and a hash, and nothing else.',
       severity: 'error',
-      from: { path: '^src/engine/' },
+      from: { path: '^src/engine/', pathNot: '^src/engine/sentences/' },
       to: { pathNot: '^(src/engine/|node_modules/fraction\\.js/|node_modules/@noble/hashes/)' },
+    },
+    {
+      name: 'sentences-are-pure',
+      comment:
+        'Sentences are told on the phone as at the service, in every language: they may use Fluent, which turns a message ' +
+        'and its arguments into text and does nothing else. The text of the message files comes from outside.',
+      severity: 'error',
+      from: { path: '^src/engine/sentences/' },
+      to: { pathNot: '^(src/engine/|node_modules/fraction\\.js/|node_modules/@fluent/bundle/)' },
     },
     {
       name: 'evidence-is-portable',

@@ -1,6 +1,7 @@
 /** The whole card as its judge sees it, before and after she has signed. */
 import { z } from 'zod';
 import type { Actor } from '../access/index.ts';
+import type { Speech } from '../engine/sentences/speech.ts';
 import type { CardContent } from '../engine/sheets/card-types.ts';
 import { canonicalText, hashOfText } from '../platform/canonical-json.ts';
 import type { SqlTransaction } from '../platform/database.ts';
@@ -16,7 +17,7 @@ import {
 } from './card-record.ts';
 import { cardCheck } from './check-content.ts';
 import { contentFromDrafts } from './draft-content.ts';
-import { cardFaultFields, isStillMissing, namesOnCard } from './fault-words.ts';
+import { cardFaultsShown, cardTeller, isStillMissing } from './fault-words.ts';
 import { fieldFault, goView, goViewSchema, type ShownGo } from './go-view.ts';
 import { openTiesOn } from './open-ties.ts';
 import { orderFaults } from './order-faults.ts';
@@ -55,17 +56,23 @@ export const cardViewSchema = z
   .meta({ id: 'Card' });
 export type CardView = z.output<typeof cardViewSchema>;
 
+export interface CardAsked {
+  readonly cardId: string;
+  readonly actor: Actor;
+  readonly speech: Speech;
+}
+
 /** Throws not_found, other_show, other_seat, and card_hidden for the office until the card is signed. */
 export async function readCardView(
   tx: SqlTransaction,
-  { cardId, actor }: { readonly cardId: string; readonly actor: Actor },
+  { cardId, actor, speech }: CardAsked,
 ): Promise<CardView> {
   const card = await cardForReading(tx, cardId, actor);
   const entries = await entriesOf(tx, card);
   const shown =
     card.revision === null ? await draftOf(tx, card, entries) : await signedOf(tx, card, card.revision);
   const revisions = await revisionsOf(tx, card);
-  return { ...cardView({ card, entries, shown }), revisions: revisions.map(revisionView) };
+  return { ...cardView({ card, entries, shown, speech }), revisions: revisions.map(revisionView) };
 }
 
 /** What the card says: a draft with versions, or a signed revision. */
@@ -102,13 +109,14 @@ interface CardToShow {
   readonly card: CardRecord;
   readonly entries: readonly EntryRecord[];
   readonly shown: ShownCard;
+  readonly speech: Speech;
 }
 
-function cardView({ card, entries, shown }: CardToShow): Omit<CardView, 'revisions'> {
+function cardView({ card, entries, shown, speech }: CardToShow): Omit<CardView, 'revisions'> {
   const { content, order } = shown;
   const openTies = openTiesOn(card, content);
   const tiesMustBeBroken = mustBreakTies(card);
-  const found = faultsOf({ card, entries, shown });
+  const found = faultsOf({ card, entries, shown, speech });
   const isDraft = card.revision === null;
   const tiesInTheWay = tiesMustBeBroken && openTies.length > 0;
   return {
@@ -125,7 +133,7 @@ function cardView({ card, entries, shown }: CardToShow): Omit<CardView, 'revisio
       ...{ hash: card.sheetHash, kind: card.sheet.kind },
     },
     state: isDraft ? 'draft' : 'signed',
-    goes: entries.map((entry) => goView(card, entry, shown.goes.get(entry.id))),
+    goes: entries.map((entry) => goView({ card, entry, shown: shown.goes.get(entry.id), speech })),
     order: order === undefined ? null : orderView(order),
     openTies,
     tiesMustBeBroken,
@@ -136,13 +144,18 @@ function cardView({ card, entries, shown }: CardToShow): Omit<CardView, 'revisio
 }
 
 /** The engine looks at the order of ties only once the goes stand; a judge wants to know before. */
-function faultsOf({ card, entries, shown: { content } }: CardToShow): Pick<CardView, 'missing' | 'faults'> {
+function faultsOf({
+  card,
+  entries,
+  shown: { content },
+  speech,
+}: CardToShow): Pick<CardView, 'missing' | 'faults'> {
   const check = cardCheck(card, entries, content);
   const all = check.ok ? [] : check.faults;
   const wrong = all.filter((fault) => !isStillMissing(fault));
-  const names = namesOnCard({ maneuvers: card.maneuvers, entries });
+  const teller = cardTeller({ maneuvers: card.maneuvers, entries }, speech);
   return {
-    missing: cardFaultFields(all.filter(isStillMissing), names),
-    faults: cardFaultFields(wrong.length > 0 ? wrong : orderFaults(card, entries, content), names),
+    missing: cardFaultsShown(all.filter(isStillMissing), teller),
+    faults: cardFaultsShown(wrong.length > 0 ? wrong : orderFaults(card, entries, content), teller),
   };
 }

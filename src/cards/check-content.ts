@@ -1,11 +1,13 @@
 /** May this card be signed? The engine says; here it becomes a refusal that names everything at once. */
 
+import { openTieOnCard } from '../engine/sentences/fault-sentences.ts';
 import type { CardContent, CardFault } from '../engine/sheets/card-types.ts';
 import { checkCard } from '../engine/sheets/check-card.ts';
+import { told } from '../language/index.ts';
 import { isGoing } from '../office/index.ts';
 import { type ProblemCode, problem } from '../platform/problems/index.ts';
 import { type CardRecord, type EntryRecord, mustBreakTies } from './card-record.ts';
-import { cardFaultFields, isStillMissing, namesOnCard } from './fault-words.ts';
+import { cardFaultFields, cardTeller, isStillMissing } from './fault-words.ts';
 import { sortedTies } from './open-ties.ts';
 
 export interface ContentToCheck {
@@ -19,9 +21,9 @@ export interface ContentToCheck {
 /** The ties that are left open. Throws card_incomplete, card_illegal, entry_not_going, card_has_open_ties. */
 export function mustBeSignable({ card, entries, content, under }: ContentToCheck): string[][] {
   const check = cardCheck(card, entries, content);
-  const names = namesOnCard({ maneuvers: card.maneuvers, entries });
+  const named = { maneuvers: card.maneuvers, entries };
   if (!check.ok) {
-    const errors = cardFaultFields(check.faults, names, under);
+    const errors = cardFaultFields(check.faults, named, under);
     throw problem(refusalFor(check.faults), { detail: `Faults on the card: ${errors.length}.`, errors });
   }
   const openTies = sortedTies(check.card.openTies);
@@ -30,7 +32,7 @@ export function mustBeSignable({ card, entries, content, under }: ContentToCheck
     throw problem('card_has_open_ties', {
       errors: openTies.map((tie) => ({
         field: at,
-        message: `${tie.map(names.entry).join(', ')} are tied: order them, best first`,
+        message: told((speech) => openTieOnCard(tie, cardTeller(named, speech))),
       })),
       more: { openTies },
     });

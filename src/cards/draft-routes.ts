@@ -1,6 +1,7 @@
 /** The card before it is signed: saved go by go, from either phone of the seat. */
 import { z } from 'zod';
 import { actorOf, openTo } from '../access/index.ts';
+import { tellIn } from '../language/index.ts';
 import type { FeatureRoutes } from '../platform/app-parts.ts';
 import { inSqlTransaction } from '../platform/database.ts';
 import { refusals } from '../platform/http/refusals.ts';
@@ -40,7 +41,10 @@ export const draftRoutes: FeatureRoutes = async (app, { parts }) => {
     },
     handler: async (request, reply) => {
       const address = { ...request.params, actor: actorOf(request), seen: seenVersion(request) };
-      const go = await inSqlTransaction(parts.db, (tx) => saveGo(parts, tx, { address, go: request.body }));
+      const speech = tellIn(request, reply);
+      const go = await inSqlTransaction(parts.db, (tx) =>
+        saveGo(parts, tx, { address, go: request.body, speech }),
+      );
       if (go.version !== null) sendVersion(reply, go.version);
       return go;
     },

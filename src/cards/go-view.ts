@@ -1,10 +1,11 @@
 /** One go of a card as its judge sees it: what she wrote, what it comes to so far, what is missing. */
 import { z } from 'zod';
+import type { Speech } from '../engine/sentences/speech.ts';
 import { runningScore } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
 import { type CardRecord, type EntryRecord, isBlank } from './card-record.ts';
 import { goSchema } from './card-schemas.ts';
-import { goFaultFields, isStillMissing, namesOnCard } from './fault-words.ts';
+import { cardTeller, goFaultsShown, isStillMissing } from './fault-words.ts';
 import { scoreView, scoreViewSchema } from './score-view.ts';
 
 export const fieldFault = z.strictObject({
@@ -35,7 +36,14 @@ export interface ShownGo {
   readonly savedAt?: Date;
 }
 
-export function goView(card: CardRecord, entry: EntryRecord, shown: ShownGo | undefined): GoView {
+interface GoToShow {
+  readonly card: CardRecord;
+  readonly entry: EntryRecord;
+  readonly shown: ShownGo | undefined;
+  readonly speech: Speech;
+}
+
+export function goView({ card, entry, shown, speech }: GoToShow): GoView {
   const { id: classEntryId, backNumber, goPosition, status } = entry;
   const head = { classEntryId, backNumber, goPosition, status };
   const version = shown?.version ?? null;
@@ -45,7 +53,7 @@ export function goView(card: CardRecord, entry: EntryRecord, shown: ShownGo | un
   }
   const { maneuvers, sheet } = card;
   const reading = runningScore(sheet, maneuvers, shown.content);
-  const names = namesOnCard({ maneuvers, entries: [entry] });
+  const teller = cardTeller({ maneuvers, entries: [entry] }, speech);
   const stands = reading.tier === 'not-placed';
   const missing = stands ? [] : reading.faults.filter(isStillMissing);
   const faults = reading.faults.filter((fault) => !isStillMissing(fault));
@@ -55,7 +63,7 @@ export function goView(card: CardRecord, entry: EntryRecord, shown: ShownGo | un
     savedAt,
     content: shown.content,
     score: scoreView({ ...reading, score: stands ? undefined : reading.score }),
-    missing: goFaultFields(missing, names),
-    faults: goFaultFields(faults, names),
+    missing: goFaultsShown(missing, teller),
+    faults: goFaultsShown(faults, teller),
   };
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { actorOf, officeReading, openTo } from '../access/index.ts';
+import { tellIn } from '../language/index.ts';
 import type { FeatureRoutes } from '../platform/app-parts.ts';
 import { inSqlTransaction } from '../platform/database.ts';
 import { refusals } from '../platform/http/refusals.ts';
@@ -54,10 +55,14 @@ export const cardRoutes: FeatureRoutes = async (app, options) => {
       const { classId } = request.params;
       const { seatId } = request.body;
       const actor = actorOf(request);
+      const speech = tellIn(request, reply);
       const { isNew, card } = await tellingOffice(parts, classId, () =>
         inSqlTransaction(parts.db, async (tx) => {
           const opened = await openCard(parts, tx, { classId, seatId, actor });
-          return { isNew: opened.isNew, card: await readCardView(tx, { cardId: opened.cardId, actor }) };
+          return {
+            isNew: opened.isNew,
+            card: await readCardView(tx, { cardId: opened.cardId, actor, speech }),
+          };
         }),
       );
       return reply
@@ -77,10 +82,11 @@ export const cardRoutes: FeatureRoutes = async (app, options) => {
       params: cardParams,
       response: { 200: cardViewSchema, ...refusals(...accessRefusals, 'card_hidden') },
     },
-    handler: async (request) => {
+    handler: async (request, reply) => {
       const { cardId } = request.params;
       const actor = actorOf(request);
-      return inSqlTransaction(parts.db, (tx) => readCardView(tx, { cardId, actor }));
+      const speech = tellIn(request, reply);
+      return inSqlTransaction(parts.db, (tx) => readCardView(tx, { cardId, actor, speech }));
     },
   });
 

@@ -1,6 +1,7 @@
 /** One go is saved as far as it is written, by the judge or her scribe; either may overtake the other. */
 
 import type { Actor } from '../access/index.ts';
+import type { Speech } from '../engine/sentences/speech.ts';
 import { draftFaults } from '../engine/sheets/score-go.ts';
 import type { Go } from '../engine/sheets/types.ts';
 import { isGoing } from '../office/index.ts';
@@ -19,7 +20,7 @@ import {
 } from './card-record.ts';
 import * as statements from './card-statements.ts';
 import { mustBeSeen, type SeenVersion } from './draft-versions.ts';
-import { goFaultFields, namesOnCard } from './fault-words.ts';
+import { goFaultFields } from './fault-words.ts';
 import { type GoView, goView } from './go-view.ts';
 
 export interface GoAddress {
@@ -38,18 +39,16 @@ export interface GoAddress {
 export async function saveGo(
   parts: AppParts,
   tx: SqlTransaction,
-  { address, go }: { readonly address: GoAddress; readonly go: Go },
+  { address, go, speech }: { readonly address: GoAddress; readonly go: Go; readonly speech: Speech },
 ): Promise<GoView> {
   const { card, entry, stored } = await goForWriting(tx, address);
   mustFitSheet(card, entry, go);
-  if (stored !== undefined && sameContent(stored.content, go)) return goView(card, entry, stored);
+  if (stored !== undefined && sameContent(stored.content, go))
+    return goView({ card, entry, shown: stored, speech });
   mustBeSeen(stored, { seen: address.seen, sent: go, blank: isBlank });
   const savedAt = parts.clock.now();
-  return goView(card, entry, {
-    content: go,
-    savedAt,
-    version: await keepGo(tx, { card, entry, go, savedAt }),
-  });
+  const version = await keepGo(tx, { card, entry, go, savedAt });
+  return goView({ card, entry, shown: { content: go, savedAt, version }, speech });
 }
 
 /** Wipes the draft of one go. Its version goes on, so that nobody mistakes a new draft for an old one. */
@@ -91,9 +90,8 @@ async function goForWriting(tx: SqlTransaction, { cardId, classEntryId, actor }:
 function mustFitSheet(card: CardRecord, entry: EntryRecord, go: Go): void {
   const faults = draftFaults(card.sheet, card.maneuvers, go);
   if (faults.length === 0) return;
-  const names = namesOnCard({ maneuvers: card.maneuvers, entries: [entry] });
   throw problem('go_not_on_sheet', {
     detail: `Back number ${entry.backNumber}: ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`,
-    errors: goFaultFields(faults, names),
+    errors: goFaultFields(faults, { maneuvers: card.maneuvers, entries: [entry] }),
   });
 }

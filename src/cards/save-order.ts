@@ -17,7 +17,7 @@ import type { CardOrder } from './card-schemas.ts';
 import * as statements from './card-statements.ts';
 import { contentFromDrafts } from './draft-content.ts';
 import { mustBeSeen, type SeenVersion } from './draft-versions.ts';
-import { cardFaultFields, namesOnCard } from './fault-words.ts';
+import { cardFaultFields } from './fault-words.ts';
 import { orderFaults } from './order-faults.ts';
 
 export interface OrderToSave {
@@ -45,8 +45,8 @@ export async function saveOrder(
   const { goes } = contentFromDrafts({ entries, goes: await draftGoesOf(tx, card), order: undefined });
   const faults = orderFaults(card, entries, { goes, ...order });
   if (faults.length > 0) {
-    const names = namesOnCard({ maneuvers: card.maneuvers, entries });
-    throw problem('card_illegal', { errors: cardFaultFields(faults, names) });
+    const named = { maneuvers: card.maneuvers, entries };
+    throw problem('card_illegal', { errors: cardFaultFields(faults, named) });
   }
   const savedAt = parts.clock.now();
   const kept = await tx.sql.row<{ version: number }>(statements.saveDraftOrder, [

@@ -41,6 +41,8 @@ main().catch((error: unknown) => {
 function words(error: unknown): string {
   if (!(error instanceof Problem)) return error instanceof Error ? error.message : String(error);
   const { title, whatToDo } = problemCatalogue[error.code];
-  const faults = (error.details.errors ?? []).map(({ message }) => message);
+  const faults = (error.details.errors ?? []).map(({ message }) =>
+    typeof message === 'string' ? message : message('en'),
+  );
   return [[title, ...faults].join(': '), whatToDo].join('. ');
 }

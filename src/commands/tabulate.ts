@@ -4,12 +4,15 @@ import { readingText } from '../engine/numbers/number-text.ts';
 import { placeClass, placeSeparately } from '../engine/placing/place-class.ts';
 import type { Placing } from '../engine/placing/types.ts';
 import { because, whyUnplaced } from '../engine/sentences/placing-sentences.ts';
-import { plainNames } from '../engine/sentences/words.ts';
+import { plainTeller } from '../engine/sentences/words.ts';
+import { english } from '../language/index.ts';
 import { ContestFault, readContest } from './contest/contest-form.ts';
 import { placingInput } from './contest/contest-panel.ts';
 
 /** A total that does not end as a decimal is printed to six digits, far below what could tell two totals apart. */
 const printedDigits = 6;
+
+const teller = plainTeller(english);
 
 function print(text: string) {
   const input = placingInput(readContest(text));
@@ -30,9 +33,9 @@ function printed(placing: Placing) {
       place,
       tied,
       total: total === undefined ? null : readingText(total, printedDigits),
-      because: because(placing, entry, plainNames),
+      because: because(placing, entry, teller),
     })),
-    unplaced: placing.unplaced.map((line) => ({ entry: line.entry, why: whyUnplaced(line, plainNames) })),
+    unplaced: placing.unplaced.map((line) => ({ entry: line.entry, why: whyUnplaced(line, teller) })),
   };
 }
 

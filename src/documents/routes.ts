@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { z } from 'zod';
 import { openTo } from '../access/index.ts';
+import { tellIn } from '../language/index.ts';
 import type { FeatureRoutes } from '../platform/app-parts.ts';
 import { id } from '../platform/http/id.ts';
 import { refusals } from '../platform/http/refusals.ts';
@@ -29,7 +30,8 @@ export const documentRoutes: FeatureRoutes = async (app, { parts }) => {
       },
     },
     handler: async (request, reply) => {
-      const result = await readPostedResult(parts.db, request.params.classId);
+      const speech = tellIn(request, reply);
+      const result = await readPostedResult(parts.db, request.params.classId, speech);
       const text = resultCsv(result);
       const etag = `"${createHash('sha256').update(text).digest('base64url')}"`;
       reply.headers({ etag, 'cache-control': 'no-cache' });

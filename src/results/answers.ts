@@ -1,19 +1,17 @@
 /** Tabulations and postings as they are answered: names joined at reading, reasons in sentences. */
 import { fromRecordText, readingText, recordText } from '../engine/numbers/number-text.ts';
 import type { Placing } from '../engine/placing/types.ts';
-import { because, whyUnplaced } from '../engine/sentences/placing-sentences.ts';
+import { because, caution, whyUnplaced } from '../engine/sentences/placing-sentences.ts';
 import { ruleSentences } from '../engine/sentences/rule-words.ts';
 import { scoreSentences } from '../engine/sentences/score-sentences.ts';
+import type { Speech } from '../engine/sentences/speech.ts';
 import type { Go } from '../engine/sheets/types.ts';
 import { isGoing, type LoadedSeat } from '../office/index.ts';
 import type { ClassRecords, PostingSummary } from './class-records.ts';
 import { marksAnswer } from './marks-answer.ts';
 import type { BodyResult, PostingBody } from './posting-body.ts';
 import type { CountedCard } from './read-cards.ts';
-import { spokenNames } from './spoken-names.ts';
-
-export const caution =
-  'Ringledger records and adds up; it does not rule. The governing body and the decisions of the judges, the steward and the ground jury stand over it.';
+import { tellerOf } from './spoken-names.ts';
 
 export function classHead({ ofClass }: ClassRecords) {
   const { id, showId, number, name, discipline, division } = ofClass;
@@ -28,8 +26,10 @@ export function postingSummaryAnswer({ id, classId, version, state, reason, ...p
   };
 }
 
-export const ruleAnswer = (records: ClassRecords, body: PostingBody) =>
-  ruleSentences(body.rule, spokenNames(records));
+export const cautionAnswer = (speech: Speech): string => caution(speech);
+
+export const ruleAnswer = (records: ClassRecords, body: PostingBody, speech: Speech) =>
+  ruleSentences(body.rule, tellerOf(records, speech));
 
 /** Who is who in a body: back numbers as they were then, names as they may be shown now. */
 export function whoIsWho({ entries }: ClassRecords, body: PostingBody) {
@@ -47,9 +47,9 @@ export function whoIsWho({ entries }: ClassRecords, body: PostingBody) {
   return { backNumber, shown };
 }
 
-export function resultAnswers(records: ClassRecords, body: PostingBody) {
+export function resultAnswers(records: ClassRecords, body: PostingBody, speech: Speech) {
   const { shown } = whoIsWho(records, body);
-  const names = spokenNames(records);
+  const teller = tellerOf(records, speech);
   return body.results.map((result) => {
     const placing = placingOf(result);
     return {
@@ -60,12 +60,12 @@ export function resultAnswers(records: ClassRecords, body: PostingBody) {
         place,
         tied,
         total,
-        because: because(placing, entry, names),
+        because: because(placing, entry, teller),
       })),
       unplaced: result.unplaced.map((line) => ({
         classEntryId: line.entry,
         ...shown(line.entry),
-        why: whyUnplaced(line, names),
+        why: whyUnplaced(line, teller),
       })),
     };
   });
@@ -103,15 +103,17 @@ export function cardAnswers(
   {
     body,
     cards,
+    speech,
     only,
   }: {
     readonly body: PostingBody;
     readonly cards: readonly CountedCard<LoadedSeat>[];
+    readonly speech: Speech;
     readonly only?: string | undefined;
   },
 ) {
-  const names = spokenNames(records);
-  const { sheet } = records.ofClass;
+  const sheet = records.ofClass.sheet.definition;
+  const teller = { ...tellerOf(records, speech), sheet };
   const went = body.entries.filter(
     ({ id, status }) => isGoing(status) && (only === undefined || id === only),
   );
@@ -127,9 +129,9 @@ export function cardAnswers(
         backNumber,
         place: line === undefined ? null : readingText(line.place),
         score: go?.score === undefined ? null : recordText(go.score),
-        parts: go === undefined ? [] : [...scoreSentences(go, sheet.definition, names)],
+        parts: go === undefined ? [] : [...scoreSentences(go, teller)],
         remarks: remarksOn(signed.content.goes[id]),
-        marks: go === undefined ? null : marksAnswer(sheet.definition, go, signed.content.goes[id]),
+        marks: go === undefined ? null : marksAnswer(sheet, go, signed.content.goes[id]),
       };
     }),
   }));

@@ -1,6 +1,7 @@
 /** Results for the office of the show: the preview, rulings, posting, how close it was. */
 import { z } from 'zod';
 import { actorOf, office, officeOf, officeReading, openTo } from '../access/index.ts';
+import { tellIn } from '../language/index.ts';
 import { created, once } from '../office/index.ts';
 import type { App, AppParts } from '../platform/app-parts.ts';
 import { refusals } from '../platform/http/refusals.ts';
@@ -44,8 +45,9 @@ export function tabulationRoutes(app: App, parts: AppParts): void {
         response: { 200: tabulationAnswer, ...refusals(...access, 'class_cannot_be_tabulated') },
       },
     },
-    async ({ params }, reply) => {
-      const { etag, answer } = await readTabulation(parts.db, params.classId);
+    async (request, reply) => {
+      const speech = tellIn(request, reply);
+      const { etag, answer } = await readTabulation(parts.db, request.params.classId, speech);
       reply.header('etag', etag);
       return answer;
     },
@@ -111,7 +113,11 @@ export function tabulationRoutes(app: App, parts: AppParts): void {
         response: { 200: marginsAnswer, ...refusals(...access, 'class_not_posted') },
       },
     },
-    async ({ params, query }) => readMargins(parts.db, params.classId, query.upTo),
+    async (request, reply) => {
+      const { classId } = request.params;
+      const { upTo } = request.query;
+      return readMargins(parts.db, { classId, upTo, speech: tellIn(request, reply) });
+    },
   );
   app.get(
     '/classes/:classId/agreement',
@@ -125,7 +131,7 @@ export function tabulationRoutes(app: App, parts: AppParts): void {
         response: { 200: agreementAnswer, ...refusals(...access, 'class_not_posted') },
       },
     },
-    async ({ params }) => readAgreement(parts.db, params.classId),
+    async (request, reply) => readAgreement(parts.db, request.params.classId, tellIn(request, reply)),
   );
 }
 

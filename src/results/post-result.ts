@@ -1,5 +1,6 @@
 /** Posting a result: provisional, official, corrected. Nothing is posted that was not looked at first. */
 import { evidenceTypes, type SignedPosting, signedPostingForm } from '../evidence/index.ts';
+import { english, told } from '../language/index.ts';
 import { appendLine, type LineType, takeHead } from '../ledger/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import { canonicalText, hashOfText } from '../platform/canonical-json.ts';
@@ -57,12 +58,14 @@ function mustBeComplete(tabulation: Tabulation): void {
       })),
     });
   }
-  const ties = openTiesOf(tabulation);
-  if (ties.length > 0) {
-    throw problem('ties_open', {
-      errors: ties.map(({ place, sentence }) => ({ field: `/places/${place}`, message: sentence })),
-    });
-  }
+  const ties = openTiesOf(tabulation, english);
+  if (ties.length === 0) return;
+  throw problem('ties_open', {
+    errors: ties.map(({ place }, index) => ({
+      field: `/places/${place}`,
+      message: told((speech) => openTiesOf(tabulation, speech)[index]?.sentence ?? ''),
+    })),
+  });
 }
 
 /** provisional -> (provisional ...) -> official -> corrected -> corrected ...; a provisional one may be posted anew. */

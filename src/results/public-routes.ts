@@ -2,6 +2,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { openTo } from '../access/index.ts';
+import { tellIn } from '../language/index.ts';
 import type { App, AppParts } from '../platform/app-parts.ts';
 import { refusals } from '../platform/http/refusals.ts';
 import { isKnownToReader } from '../platform/http/versions.ts';
@@ -45,7 +46,8 @@ export function publicRoutes(app: App, parts: AppParts): void {
       },
     },
     async (request, reply) => {
-      return sendResult(request, reply, await posted.read(request.params.classId));
+      const speech = tellIn(request, reply);
+      return sendResult(request, reply, await posted.read(request.params.classId, speech));
     },
   );
   app.get(
@@ -59,7 +61,8 @@ export function publicRoutes(app: App, parts: AppParts): void {
         response: { 200: entryAnswer, ...refusals('not_found', 'class_not_posted') },
       },
     },
-    async ({ params }) => readEntryResult(parts.db, params.classId, params.backNumber),
+    async (request, reply) =>
+      readEntryResult(parts.db, { ...request.params, speech: tellIn(request, reply) }),
   );
   app.get(
     '/classes/:classId/postings',
@@ -125,9 +128,10 @@ export function combinationRoutes(app: App, parts: AppParts): void {
         },
       },
     },
-    async ({ params, query }) => {
-      const { phase, withoutPlace } = query;
-      return readCombination(parts.db, { showId: params.showId, phases: phase, withoutPlace });
+    async (request, reply) => {
+      const { phase: phases, withoutPlace } = request.query;
+      const speech = tellIn(request, reply);
+      return readCombination(parts.db, { ...request.params, phases, withoutPlace, speech });
     },
   );
 }

@@ -4,13 +4,14 @@ import { agreementRecord } from '../engine/agreement/agreement-record.ts';
 import { type MarginSetting, margins, usualMarginSetting } from '../engine/agreement/margins.ts';
 import type { PanelCard } from '../engine/placing/types.ts';
 import { agreementSentences, marginSentence } from '../engine/sentences/agreement-sentences.ts';
+import type { Speech } from '../engine/sentences/speech.ts';
 import type { ScoreSheet } from '../engine/sheets/types.ts';
 import { judgeAnswer, whoIsWho } from './answers.ts';
 import { type ClassRecords, loadClassRecords, type Reader } from './class-records.ts';
 import { postedCards } from './posted-cards.ts';
 import { type PostingBody, placingInput } from './posting-body.ts';
 import { mustBePosted } from './read-result.ts';
-import { spokenNames } from './spoken-names.ts';
+import { tellerOf } from './spoken-names.ts';
 
 interface Posted {
   readonly records: ClassRecords;
@@ -19,13 +20,16 @@ interface Posted {
 }
 
 /** For each two neighbours the smallest change on one card that would have swapped them; first places first. */
-export async function readMargins(reader: Reader, classId: string, upTo: number) {
+export async function readMargins(
+  reader: Reader,
+  { classId, upTo, speech }: { readonly classId: string; readonly upTo: number; readonly speech: Speech },
+) {
   const { records, body, cards } = await loadPosted(reader, classId);
   const setting = { ...marginSetting(records.ofClass.sheet.definition), upTo };
   const { rule, decisions } = body;
   const panels = rule.merge.method === 'separate' ? cards.map((card) => [card]) : [cards];
   const { backNumber } = whoIsWho(records, body);
-  const names = spokenNames(records);
+  const teller = tellerOf(records, speech);
   return {
     margins: panels.flatMap((panel) =>
       margins(placingInput(body, { cards: panel, rule, decisions }), setting).map((margin) => ({
@@ -34,19 +38,20 @@ export async function readMargins(reader: Reader, classId: string, upTo: number)
         ahead: backNumber(margin.ahead),
         behind: backNumber(margin.behind),
         change: margin.change,
-        sentence: marginSentence(margin, names),
+        sentence: marginSentence(margin, teller),
       })),
     ),
   };
 }
 
-export async function readAgreement(reader: Reader, classId: string) {
+export async function readAgreement(reader: Reader, classId: string, speech: Speech) {
   const { records, cards } = await loadPosted(reader, classId);
   const went = records.entries.flatMap(({ goPosition, classEntryId }) =>
     goPosition === null ? [] : [classEntryId],
   );
   const found = agreement(cards, went);
-  return { agreement: agreementRecord(found), sentences: agreementSentences(found, spokenNames(records)) };
+  const sentences = agreementSentences(found, tellerOf(records, speech));
+  return { agreement: agreementRecord(found), sentences };
 }
 
 async function loadPosted(reader: Reader, classId: string): Promise<Posted> {

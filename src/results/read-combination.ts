@@ -4,7 +4,8 @@ import { recordText } from '../engine/numbers/number-text.ts';
 import { combinePhases, type Phase, type WithoutPlace } from '../engine/placing/combine-phases.ts';
 import { placeClass } from '../engine/placing/place-class.ts';
 import { because, whyUnplaced } from '../engine/sentences/placing-sentences.ts';
-import { type Names, plainNames } from '../engine/sentences/words.ts';
+import type { Speech } from '../engine/sentences/speech.ts';
+import { plainNames, type Teller } from '../engine/sentences/words.ts';
 import { problem } from '../platform/problems/index.ts';
 import { placingOf, whoIsWho } from './answers.ts';
 import { type ClassRecords, loadClassRecords, type Reader } from './class-records.ts';
@@ -16,10 +17,11 @@ export interface Combination {
   /** In their order; the last one breaks ties. */
   readonly phases: readonly { readonly classId: string; readonly weight: string }[];
   readonly withoutPlace: WithoutPlace;
+  readonly speech: Speech;
 }
 
 /** Nothing is stored: it follows the postings. Throws not_found, class_not_posted, class_cannot_be_tabulated. */
-export async function readCombination(reader: Reader, { showId, phases, withoutPlace }: Combination) {
+export async function readCombination(reader: Reader, { showId, phases, withoutPlace, speech }: Combination) {
   const posted = [];
   for (const { classId, weight } of phases) posted.push(await readPhase(reader, { showId, classId, weight }));
   const placing = placeClass(
@@ -29,7 +31,10 @@ export async function readCombination(reader: Reader, { showId, phases, withoutP
     ),
   );
   const shown = new Map(posted.flatMap(({ people }) => [...people]));
-  const names = phaseNames(posted.map(({ records }) => records));
+  const teller = phaseTeller(
+    posted.map(({ records }) => records),
+    speech,
+  );
   const line = (entry: string) =>
     shown.get(entry) ?? { backNumber: Number(entry), name: `No. ${entry}`, horse: null };
   return {
@@ -45,9 +50,9 @@ export async function readCombination(reader: Reader, { showId, phases, withoutP
       place,
       tied,
       total: total === undefined ? null : recordText(total),
-      because: because(placing, entry, names),
+      because: because(placing, entry, teller),
     })),
-    unplaced: placing.unplaced.map((one) => ({ ...line(one.entry), why: whyUnplaced(one, names) })),
+    unplaced: placing.unplaced.map((one) => ({ ...line(one.entry), why: whyUnplaced(one, teller) })),
   };
 }
 
@@ -82,7 +87,11 @@ function byBackNumber(body: PostingBody): Phase['placing'] {
   return { placed: placed.map(renamed), unplaced: unplaced.map(renamed) };
 }
 
-function phaseNames(classes: readonly ClassRecords[]): Names {
-  const titles = new Map(classes.map(({ ofClass }) => [ofClass.id, `class ${ofClass.number}`]));
-  return { ...plainNames, judge: (id) => titles.get(id) ?? 'a class' };
+/** In the place of judges stand the classes that are combined. */
+function phaseTeller(classes: readonly ClassRecords[], speech: Speech): Teller {
+  const titles = new Map(
+    classes.map(({ ofClass }) => [ofClass.id, speech.say('name-class', { number: ofClass.number })]),
+  );
+  const judge = (id: string) => titles.get(id) ?? speech.say('name-class-other');
+  return { speech, names: { ...plainNames(speech), judge } };
 }

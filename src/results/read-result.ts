@@ -1,11 +1,14 @@
 /** The posted result as everyone may read it; the busiest page of a show day. */
 import { createHash } from 'node:crypto';
 import { LRUCache } from 'lru-cache';
+import { didNotGo } from '../engine/sentences/placing-sentences.ts';
+import type { Speech } from '../engine/sentences/speech.ts';
+import { speeches } from '../language/index.ts';
 import type { Database } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import {
   cardAnswers,
-  caution,
+  cautionAnswer,
   classHead,
   didNotGoAnswer,
   postingSummaryAnswer,
@@ -40,28 +43,38 @@ export class PostedResults {
   });
   readonly #db: Database;
 
-  /** When a class is called out, a whole show ground reads the same page at once. */
-  readonly #shared = new SharedLookUp((classId) => this.#look(classId));
+  /** When a class is called out, a whole show ground reads the same page at once; each language for itself. */
+  readonly #shared = new Map(
+    [...speeches].map(([language, speech]) => [
+      language,
+      new SharedLookUp((classId) => this.#look(classId, speech)),
+    ]),
+  );
 
   constructor(db: Database) {
     this.#db = db;
   }
 
   /** As it stood when it was asked for, or later. Throws not_found, class_not_posted. */
-  readonly read = (classId: string): Promise<SentResult> => this.#shared.ask(classId);
+  read(classId: string, { language }: Speech): Promise<SentResult> {
+    const shared = this.#shared.get(language);
+    if (shared === undefined) throw new Error(`results are not told in "${language}"`);
+    return shared.ask(classId);
+  }
 
-  async #look(classId: string): Promise<SentResult> {
+  async #look(classId: string, speech: Speech): Promise<SentResult> {
     const mark = await this.#db.sql.row<{ sequence: number | null }>(readMark, [classId]);
     if (mark === undefined) throw problem('not_found', { detail: 'There is no such class.' });
-    const kept = this.#kept.get(classId);
+    const key = `${speech.language} ${classId}`;
+    const kept = this.#kept.get(key);
     if (kept !== undefined && kept.sequence === mark.sequence) return kept;
-    const bytes = Buffer.from(JSON.stringify(await readPostedResult(this.#db, classId)));
+    const bytes = Buffer.from(JSON.stringify(await readPostedResult(this.#db, classId, speech)));
     const fresh = {
       bytes,
       etag: `"${createHash('sha256').update(bytes).digest('base64url')}"`,
       sequence: mark.sequence,
     };
-    this.#kept.set(classId, fresh);
+    this.#kept.set(key, fresh);
     return fresh;
   }
 }
@@ -69,7 +82,7 @@ export class PostedResults {
 export type PostedResult = Awaited<ReturnType<typeof readPostedResult>>;
 
 /** Names in the form that is public now. Throws not_found, class_not_posted. */
-export async function readPostedResult(reader: Reader, classId: string) {
+export async function readPostedResult(reader: Reader, classId: string, speech: Speech) {
   const records = await loadClassRecords(reader, classId);
   const posting = mustBePosted(records);
   const { body } = posting;
@@ -77,17 +90,23 @@ export async function readPostedResult(reader: Reader, classId: string) {
     practice: records.ofClass.practice,
     class: classHead(records),
     posting: postingSummaryAnswer(posting),
-    rule: ruleAnswer(records, body),
-    results: resultAnswers(records, body),
+    rule: ruleAnswer(records, body, speech),
+    results: resultAnswers(records, body, speech),
     didNotGo: didNotGoAnswer(records, body),
     sheet: sheetAnswer(records.ofClass),
-    cards: await publishedCards(reader, { records, posting }),
-    caution,
+    cards: await publishedCards(reader, { records, posting, speech }),
+    caution: cautionAnswer(speech),
   };
 }
 
+interface EntryAsked {
+  readonly classId: string;
+  readonly backNumber: number;
+  readonly speech: Speech;
+}
+
 /** One entry: place, reasons, and what each judge gave. Throws not_found, class_not_posted. */
-export async function readEntryResult(reader: Reader, classId: string, backNumber: number) {
+export async function readEntryResult(reader: Reader, { classId, backNumber, speech }: EntryAsked) {
   const records = await loadClassRecords(reader, classId);
   const posting = mustBePosted(records);
   const { body } = posting;
@@ -99,35 +118,40 @@ export async function readEntryResult(reader: Reader, classId: string, backNumbe
     class: classHead(records),
     posting: postingSummaryAnswer(posting),
     ...whoIsWho(records, body).shown(entry.id),
-    results: resultsOf(records, body, entry.id),
+    results: resultsOf({ records, speech }, body, entry.id),
     sheet: sheetAnswer(records.ofClass),
-    cards: await publishedCards(reader, { records, posting, only: entry.id }),
-    history: await historyOf(reader, records, entry.id),
+    cards: await publishedCards(reader, { records, posting, speech, only: entry.id }),
+    history: await historyOf(reader, { records, speech }, entry.id),
   };
 }
 
+interface TellingOf {
+  readonly records: ClassRecords;
+  readonly speech: Speech;
+}
+
 /** What was posted before stays readable: each version with what it said of the entry. */
-async function historyOf(reader: Reader, records: ClassRecords, entry: string) {
+async function historyOf(reader: Reader, { records, speech }: TellingOf, entry: string) {
   const postings = await reader.sql.rows<PostingOnRecord>(readWholePostings, [records.ofClass.id]);
   return postings.map(({ id, version, state, reason, postedAt, body }) => ({
     ...{ id, version, state, reason, postedAt: postedAt.toISOString() },
-    results: resultsOf(records, body, entry),
+    results: resultsOf({ records, speech }, body, entry),
   }));
 }
 
-const resultsOf = (records: ClassRecords, body: PostingBody, entry: string) =>
-  resultAnswers(records, body).map((result) => entryResult(result, entry));
+const resultsOf = ({ records, speech }: TellingOf, body: PostingBody, entry: string) =>
+  resultAnswers(records, body, speech).map((result) => entryResult(result, entry, speech));
 
 type ResultAnswer = ReturnType<typeof resultAnswers>[number];
 
-function entryResult({ judge, placings, unplaced }: ResultAnswer, entry: string) {
+function entryResult({ judge, placings, unplaced }: ResultAnswer, entry: string, speech: Speech) {
   const of = placings.length;
   const placed = placings.find(({ classEntryId }) => classEntryId === entry);
   if (placed !== undefined) {
     const { place, tied, total, because } = placed;
     return { judge, of, place, tied, total, because };
   }
-  const why = unplaced.find(({ classEntryId }) => classEntryId === entry)?.why ?? 'It did not go.';
+  const why = unplaced.find(({ classEntryId }) => classEntryId === entry)?.why ?? didNotGo(speech);
   return { judge, of, place: null, tied: false, total: null, because: [why] };
 }
 
@@ -142,13 +166,19 @@ async function publishedCards(
   {
     records,
     posting,
+    speech,
     only,
-  }: { records: ClassRecords; posting: PostingOnRecord & { body: PostingBody }; only?: string },
+  }: {
+    records: ClassRecords;
+    posting: PostingOnRecord & { body: PostingBody };
+    speech: Speech;
+    only?: string;
+  },
 ) {
   const { publishCards } = records.ofClass;
   const isOpen =
     publishCards === 'with-posting' || (publishCards === 'when-official' && posting.state !== 'provisional');
   if (!isOpen) return [];
   const { body } = posting;
-  return cardAnswers(records, { body, cards: await postedCards(reader, records, body), only });
+  return cardAnswers(records, { body, cards: await postedCards(reader, records, body), speech, only });
 }

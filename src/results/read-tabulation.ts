@@ -1,5 +1,6 @@
 /** The preview: what the cards that are signed so far come to, and what the rule still allows where a tie is open. */
-import type { OpenTie } from '../engine/placing/types.ts';
+import { openTieSentence } from '../engine/sentences/placing-sentences.ts';
+import type { Speech } from '../engine/sentences/speech.ts';
 import { classHead, didNotGoAnswer, resultAnswers, ruleAnswer, whoIsWho } from './answers.ts';
 import { loadWithCards, type Reader } from './class-records.ts';
 import { readClassState } from './read-board.ts';
@@ -7,13 +8,13 @@ import { rulingKinds } from './schemas.ts';
 import { type Tabulation, tabulateClass } from './tabulate-class.ts';
 
 /** Throws not_found, class_cannot_be_tabulated. */
-export async function readTabulation(reader: Reader, classId: string) {
+export async function readTabulation(reader: Reader, classId: string, speech: Speech) {
   const tabulation = tabulateClass(await loadWithCards(reader, classId));
   const state = await readClassState(reader.sql, classId);
-  return { etag: `"${tabulation.bodyHash}"`, answer: { state, ...tabulationAnswer(tabulation) } };
+  return { etag: `"${tabulation.bodyHash}"`, answer: { state, ...tabulationAnswer(tabulation, speech) } };
 }
 
-function tabulationAnswer(tabulation: Tabulation) {
+function tabulationAnswer(tabulation: Tabulation, speech: Speech) {
   const { records, body, cards, missing, changedSincePosting } = tabulation;
   return {
     practice: records.ofClass.practice,
@@ -24,10 +25,10 @@ function tabulationAnswer(tabulation: Tabulation) {
       judge: seat.personName,
       why,
     })),
-    rule: ruleAnswer(records, body),
-    results: resultAnswers(records, body),
+    rule: ruleAnswer(records, body, speech),
+    results: resultAnswers(records, body, speech),
     didNotGo: didNotGoAnswer(records, body),
-    openTies: openTiesOf(tabulation),
+    openTies: openTiesOf(tabulation, speech),
     ownTies: cards.flatMap(({ seat, checked }) =>
       checked.openTies.map((tied) => ({
         seatId: seat.id,
@@ -40,25 +41,19 @@ function tabulationAnswer(tabulation: Tabulation) {
   };
 }
 
-export function openTiesOf({ records, body }: Tabulation) {
+export function openTiesOf({ records, body }: Tabulation, speech: Speech) {
   const { backNumber } = whoIsWho(records, body);
+  const names = { entry: (id: string) => String(backNumber(id)) };
   return body.results.flatMap(({ judge, openTies }) =>
-    openTies.map(({ entries, place, waitsFor }) => ({
+    openTies.map((tie) => ({
       judge,
-      place,
-      classEntryIds: [...entries],
-      backNumbers: entries.map(backNumber),
-      waitsFor,
-      sentence: sentenceOf({ entries, place, waitsFor }, entries.map(backNumber)),
+      place: tie.place,
+      classEntryIds: [...tie.entries],
+      backNumbers: tie.entries.map(backNumber),
+      waitsFor: tie.waitsFor,
+      sentence: openTieSentence(tie, { speech, names }),
       mayBeRuled:
-        waitsFor === 'run-off' ? [...rulingKinds] : rulingKinds.filter((kind) => kind !== 'declined'),
+        tie.waitsFor === 'run-off' ? [...rulingKinds] : rulingKinds.filter((kind) => kind !== 'declined'),
     })),
   );
-}
-
-function sentenceOf({ place, waitsFor }: OpenTie, backNumbers: readonly number[]): string {
-  const tied = backNumbers.join(', ');
-  return waitsFor === 'run-off'
-    ? `${tied} are tied for place ${place}. The rule of the class asks for a run-off: record how it ended, or that it was declined.`
-    : `${tied} are tied for place ${place}, and no tie-break of the class splits them: record who decided and why, or that the place is shared.`;
 }

@@ -3,6 +3,7 @@ import { appliedRule } from '../engine/placing/applied-rule.ts';
 import { checkRule } from '../engine/placing/check-rule.ts';
 import type { PlacingRule } from '../engine/placing/types.ts';
 import { ruleFaultSentence } from '../engine/sentences/rule-sentences.ts';
+import { told } from '../language/index.ts';
 import type { LoadedClass, LoadedSeat } from '../office/index.ts';
 import { fingerprint } from '../platform/canonical-json.ts';
 import { problem } from '../platform/problems/index.ts';
@@ -68,7 +69,7 @@ function mustFit(
   if (faults.length === 0) return;
   const errors = faults.map((fault) => ({
     field: `/placingRule${fault.at}`,
-    message: ruleFaultSentence(fault),
+    message: told((speech) => ruleFaultSentence(fault, speech)),
   }));
   throw problem('class_cannot_be_tabulated', { errors });
 }

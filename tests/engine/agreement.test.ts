@@ -18,7 +18,8 @@ import { exact } from '../../src/engine/numbers/exact.ts';
 import { cardFromScores } from '../../src/engine/placing/panel-card.ts';
 import type { PanelCard } from '../../src/engine/placing/types.ts';
 import { agreementSentences, leastAgreedSentence } from '../../src/engine/sentences/agreement-sentences.ts';
-import { plainNames } from '../../src/engine/sentences/words.ts';
+import { plainTeller } from '../../src/engine/sentences/words.ts';
+import { english } from '../../src/language/index.ts';
 import { chanceFrom, scoredClass } from './naive/generate-class.ts';
 import { ranked, scored } from './panels.ts';
 
@@ -243,18 +244,21 @@ describe('as a record, and in words', () => {
 
   test('a family can read how far the judges agreed; of three goes no drift is told', () => {
     const found = agreement(cards, ['A', 'B', 'C']);
-    expect(agreementSentences(found, plainNames)).toEqual([
+    expect(agreementSentences(found, plainTeller(english))).toEqual([
       "The three judges agreed little on the three entries that all of them placed (Kendall's W 0.11; 1 is the same order on every card, 0 no common order).",
     ]);
-    expect(leastAgreedSentence(found, plainNames)).toBe(
-      "Judge 1 and judge 3 agreed least (Kendall's tau-b -1).",
+    expect(leastAgreedSentence(found, plainTeller(english))).toBe(
+      "Judge 1 and judge 3 agreed least (Kendall's tau-b −1).",
     );
   });
 
   test('a drift over a class of some size is told, and is no accusation', () => {
     const late = { A: '68', B: '69', C: '70', D: '70', E: '71', F: '72' };
     const level = { A: '70', B: '71', C: '69', D: '71', E: '69', F: '70' };
-    const [, ...drifts] = agreementSentences(agreement(scored(late, level), Object.keys(late)), plainNames);
+    const [, ...drifts] = agreementSentences(
+      agreement(scored(late, level), Object.keys(late)),
+      plainTeller(english),
+    );
     expect(drifts).toEqual([
       "Judge 1's scores rose by about 7.4 points over every ten goes; the better goes may simply have come late.",
       "Judge 2's scores fell by about 1.1 points over every ten goes; the better goes may simply have come early.",
@@ -262,7 +266,7 @@ describe('as a record, and in words', () => {
   });
 
   test('where nothing is in common that is said, and no number made up', () => {
-    expect(agreementSentences(agreement(ranked('A', 'B'), []), plainNames)).toEqual([
+    expect(agreementSentences(agreement(ranked('A', 'B'), []), plainTeller(english))).toEqual([
       'There is too little that the judges have in common to say how far they agreed.',
     ]);
   });

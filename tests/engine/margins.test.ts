@@ -6,7 +6,8 @@ import { cardFromRanking, cardFromScores } from '../../src/engine/placing/panel-
 import { placeClass } from '../../src/engine/placing/place-class.ts';
 import type { MergeRule, PanelCard, PlacingInput, TieBreak } from '../../src/engine/placing/types.ts';
 import { marginSentence } from '../../src/engine/sentences/agreement-sentences.ts';
-import { plainNames } from '../../src/engine/sentences/words.ts';
+import { plainTeller } from '../../src/engine/sentences/words.ts';
+import { english } from '../../src/language/index.ts';
 import {
   chanceFrom,
   oneOf,
@@ -45,7 +46,7 @@ describe('totals, by points', () => {
     const change = firstMargin(input)?.change;
     expect(change).toMatchObject({ by: 'points', size: '0.5' });
     const [margin] = margins(input);
-    expect(margin && marginSentence(margin, plainNames)).toBe(
+    expect(margin && marginSentence(margin, plainTeller(english))).toBe(
       'Half a point on the card of judge 1 or judge 2 would have put B ahead of A.',
     );
   });
@@ -123,7 +124,7 @@ describe('places', () => {
   test('where no one judge could have done it, that is said', () => {
     const [margin] = margins(classOf(ranked('A B', 'A B', 'A B', 'A B', 'A B'), majority));
     expect(margin?.change).toEqual({ by: 'none', why: 'no-single-change' });
-    expect(margin && marginSentence(margin, plainNames)).toBe(
+    expect(margin && marginSentence(margin, plainTeller(english))).toBe(
       "No single change on one judge's card would have put B ahead of A.",
     );
   });
@@ -182,7 +183,7 @@ describe('which pairs', () => {
       );
     const [margin] = margins(classOf([card('judge 1'), card('judge 2')], total));
     expect(margin?.change).toEqual({ by: 'none', why: 'status' });
-    expect(margin && marginSentence(margin, plainNames)).toBe(
+    expect(margin && marginSentence(margin, plainTeller(english))).toBe(
       'B was placed below all who kept the pattern, so no mark could have put B ahead of A.',
     );
   });
@@ -204,7 +205,7 @@ describe('in words', () => {
     [{ by: 'points', size: '2.5', on }, "2.5 points on judge 2's card would have put 118 ahead of 214."],
     [{ by: 'places', size: 1, on }, "One place on judge 2's card would have put 118 ahead of 214."],
     [{ by: 'places', size: 3, on }, "Three places on judge 2's card would have put 118 ahead of 214."],
-  ])('%j', (change, sentence) => expect(marginSentence(margin(change), plainNames)).toBe(sentence));
+  ])('%j', (change, sentence) => expect(marginSentence(margin(change), plainTeller(english))).toBe(sentence));
 });
 
 test('300 entries before nine judges have ten first margins, by points and by places', {

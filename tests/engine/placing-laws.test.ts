@@ -16,7 +16,8 @@ import type {
   TieDecision,
 } from '../../src/engine/placing/types.ts';
 import { because, whyUnplaced } from '../../src/engine/sentences/placing-sentences.ts';
-import { plainNames } from '../../src/engine/sentences/words.ts';
+import { plainTeller } from '../../src/engine/sentences/words.ts';
+import { english } from '../../src/language/index.ts';
 
 const runs = { numRuns: 1_000 };
 const names = ['A', 'B', 'C', 'D', 'E', 'F', 'G'];
@@ -284,12 +285,12 @@ describe('for every class', () => {
       fc.property(anyClass, (input) => {
         const placing = placeClass(input);
         for (const { entry } of placing.placed) {
-          const sentences = because(placing, entry, plainNames);
+          const sentences = because(placing, entry, plainTeller(english));
           expect(sentences.length).toBeGreaterThan(0);
           for (const sentence of sentences) expect(sentence).toMatch(/^[^a-z ].*[^ ]\.$/);
           expect(sentences.join(' ')).not.toMatch(/undefined|null|NaN|\[object| {2}|\.\./);
         }
-        for (const line of placing.unplaced) expect(whyUnplaced(line, plainNames)).toMatch(/\.$/);
+        for (const line of placing.unplaced) expect(whyUnplaced(line, plainTeller(english))).toMatch(/\.$/);
       }),
       runs,
     );

@@ -5,11 +5,14 @@ import { cardFromRanking, cardFromScores, type ScoredLine } from '../../src/engi
 import { placeClass } from '../../src/engine/placing/place-class.ts';
 import type { LineParts, PanelCard, PlacingInput, TieBreak } from '../../src/engine/placing/types.ts';
 import { because, noteSentence, whyUnplaced } from '../../src/engine/sentences/placing-sentences.ts';
-import { type Names, plainNames } from '../../src/engine/sentences/words.ts';
+import { plainTeller, type Teller } from '../../src/engine/sentences/words.ts';
+import { english } from '../../src/language/index.ts';
 import { classOf, majority, placesPanel, ranked, rankSum, scored, total } from './panels.ts';
 
-function why(input: PlacingInput, entry: string, names: Names = plainNames): string {
-  return because(placeClass(input), entry, names).join(' ');
+const plain = plainTeller(english);
+
+function why(input: PlacingInput, entry: string, teller: Teller = plain): string {
+  return because(placeClass(input), entry, teller).join(' ');
 }
 
 describe('how the cards were merged', () => {
@@ -59,7 +62,7 @@ describe('how the cards were merged', () => {
       cardFromRanking({ judge: 'phase 1', weight: exact('0.5') }, [['A'], ['B']]),
       cardFromRanking({ judge: 'phase 2' }, [['B'], ['A']]),
     ];
-    expect(why(classOf(cards, rankSum), 'B')).toBe('First: places 0.5 x 2 and 1 add up to 2.');
+    expect(why(classOf(cards, rankSum), 'B')).toBe('First: places 0.5 × 2 and 1 add up to 2.');
   });
 
   test('points for places', () => {
@@ -131,7 +134,7 @@ describe('how the cards were merged', () => {
 
   test('nobody to compare with', () => {
     expect(why(classOf(scored({ A: '70' }), total), 'A')).toBe('First: the only entry placed.');
-    expect(because(placeClass(classOf(scored({ A: '70' }), total)), 'Z', plainNames)).toEqual([]);
+    expect(because(placeClass(classOf(scored({ A: '70' }), total)), 'Z', plain)).toEqual([]);
   });
 });
 
@@ -197,11 +200,12 @@ describe('how a tie was split', () => {
       ties: [{ code: 'run-off' }],
       decisions: [{ id: 'r1', kind: 'run-off', order: [['B'], ['A', 'C']] }],
     });
-    const names: Names = { ...plainNames, decision: (id) => `recorded by the show manager (${id})` };
-    expect(why(input, 'B', names)).toBe(
+    const decision = (id: string) => `recorded by the show manager (${id})`;
+    const teller: Teller = { speech: english, names: { ...plain.names, decision } };
+    expect(why(input, 'B', teller)).toBe(
       'First: 70. Tied with A and C; placed first of the three by a run-off, recorded by the show manager (r1).',
     );
-    expect(why(input, 'A', names)).toBe(
+    expect(why(input, 'A', teller)).toBe(
       'Second: 70. Tied with B and C; placed second of the three by a run-off, recorded by the show manager (r1). Tied with C, and they share the place.',
     );
   });
@@ -253,25 +257,25 @@ describe('status and notes', () => {
 
   test('not placed', () => {
     const { unplaced } = placeClass(classOf([below], total, { entries: ['A', 'B', 'C', 'D', 'E'] }));
-    expect(unplaced.map((one) => whyUnplaced(one, plainNames))).toEqual([
+    expect(unplaced.map((one) => whyUnplaced(one, plain))).toEqual([
       'C may not be placed: ruled off pattern by judge 1.',
       'D may not be placed: ruled out by judge 1.',
       "E is on no judge's card.",
     ]);
     expect(
-      whyUnplaced({ entry: 'A', why: { code: 'no-score', judges: ['judge 1', 'judge 2'] } }, plainNames),
+      whyUnplaced({ entry: 'A', why: { code: 'no-score', judges: ['judge 1', 'judge 2'] } }, plain),
     ).toBe("A has no score from judge 1 and judge 2, and every judge's score is needed.");
-    expect(whyUnplaced({ entry: 'A', why: { code: 'beyond-places', placesGiven: 1 } }, plainNames)).toBe(
+    expect(whyUnplaced({ entry: 'A', why: { code: 'beyond-places', placesGiven: 1 } }, plain)).toBe(
       'Only one place is given in this class.',
     );
-    expect(whyUnplaced({ entry: 'A', why: { code: 'beyond-places', placesGiven: 10 } }, plainNames)).toBe(
+    expect(whyUnplaced({ entry: 'A', why: { code: 'beyond-places', placesGiven: 10 } }, plain)).toBe(
       'Only 10 places are given in this class.',
     );
   });
 
   test('what a judge’s card says beside the numbers', () => {
     const note = (flag: Parameters<typeof noteSentence>[0]['flag']) =>
-      noteSentence({ entry: 'A', judge: 'judge 1', flag }, plainNames);
+      noteSentence({ entry: 'A', judge: 'judge 1', flag }, plain);
     expect(note({ kind: 'not-seen', position: 2, treatedAs: 'absent' })).toBe(
       'Judge 1 could not see maneuver 2; it is judged as not shown, and the judge ruled on the pattern.',
     );
@@ -279,7 +283,7 @@ describe('status and notes', () => {
       "Judge 1 noted off pattern; at the judge's discretion the score stands.",
     );
     expect(note({ kind: 'lower-limit', sum: '-3' })).toBe(
-      "Judge 1's marks add up to -3, which counts as the lowest score of the sheet.",
+      "Judge 1's marks add up to −3, which counts as the lowest score of the sheet.",
     );
   });
 });

@@ -84,7 +84,12 @@ describe('a mark that the sheet does not allow', () => {
     const result = scoreGo(pattern, three, { ...clean, maneuvers: marked('0', mark, '0') });
     expect(result).toMatchObject({
       ok: false,
-      faults: [{ code, at: '/maneuvers/1/mark', position: 2, allowed: '-3 to 3 by 0.5' }],
+      faults: [
+        {
+          ...{ code, at: '/maneuvers/1/mark', position: 2 },
+          allowed: { kind: 'range', low: '-3', high: '3', step: '0.5' },
+        },
+      ],
     });
     expect(JSON.stringify(result).length).toBeLessThan(400);
   });

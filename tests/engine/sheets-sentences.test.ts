@@ -2,31 +2,34 @@ import { describe, expect, it } from 'vitest';
 import { cardFaultSentence, goFaultSentence } from '../../src/engine/sentences/fault-sentences.ts';
 import { scoreSentences } from '../../src/engine/sentences/score-sentences.ts';
 import { sheetFaultSentence } from '../../src/engine/sentences/sheet-fault-sentences.ts';
-import { plainNames } from '../../src/engine/sentences/words.ts';
+import { plainTeller, type Teller } from '../../src/engine/sentences/words.ts';
 import type { CardFault } from '../../src/engine/sheets/card-types.ts';
 import { checkCard } from '../../src/engine/sheets/check-card.ts';
 import { checkSheet } from '../../src/engine/sheets/check-sheet.ts';
 import { scoreGo } from '../../src/engine/sheets/score-go.ts';
-import type { Go, ScoreSheet } from '../../src/engine/sheets/types.ts';
+import type { Go, JudgeScore, ScoreSheet } from '../../src/engine/sheets/types.ts';
+import { english } from '../../src/language/index.ts';
 import { maneuvers, marked, oneMark, pattern, percentage, places, scored, timed } from './sheets-examples.ts';
+
+const plain = plainTeller(english);
 
 const said = (sheet: ScoreSheet, count: number, go: Go): string[] => {
   const result = scoreGo(sheet, maneuvers(count), go);
-  return result.ok ? [] : result.faults.map((fault) => goFaultSentence(fault));
+  return result.ok ? [] : result.faults.map((fault) => goFaultSentence(fault, plain));
 };
 
 describe('a fault in words', () => {
   it('says what was written, where, and what to write', () => {
     expect(said(pattern, 2, { maneuvers: marked('0.25', '3.5'), extras: { form: '½' } })).toEqual([
-      'maneuver 1: "0.25" is between two steps; write -3 to 3 by 0.5',
-      'maneuver 2: "3.5" is outside the range; write -3 to 3 by 0.5',
+      'maneuver 1: "0.25" is between two steps; write −3 to 3 by 0.5',
+      'maneuver 2: "3.5" is outside the range; write −3 to 3 by 0.5',
       '"½" is no mark; write a plain decimal, 0 to 5 by 0.5',
     ]);
   });
 
   it('says what is missing', () => {
     expect(said(pattern, 1, {})).toEqual([
-      'maneuver 1: no mark yet; write -3 to 3 by 0.5, or say that it was not seen',
+      'maneuver 1: no mark yet; write −3 to 3 by 0.5, or say that it was not seen',
       'form has no mark yet; write 0 to 5 by 0.5',
     ]);
     expect(said(oneMark, 0, {})).toEqual(['no mark yet; write 0 to 100 by 0.5']);
@@ -55,7 +58,8 @@ describe('a fault in words', () => {
   });
 
   it('of a card names the entry by its back number', () => {
-    const names = { ...plainNames, entry: (id: string) => ({ a: '214', s: '118' })[id] ?? id };
+    const entry = (id: string) => ({ a: '214', s: '118' })[id] ?? id;
+    const teller: Teller = { speech: english, names: { ...plain.names, entry } };
     const result = checkCard({
       sheet: pattern,
       maneuvers: maneuvers(1),
@@ -65,8 +69,8 @@ describe('a fault in words', () => {
       ],
       content: { goes: { a: { maneuvers: marked('4'), extras: { form: '0' } }, s: {} } },
     });
-    expect(result.ok ? [] : result.faults.map((fault) => cardFaultSentence(fault, names))).toEqual([
-      '214, maneuver 1: "4" is outside the range; write -3 to 3 by 0.5',
+    expect(result.ok ? [] : result.faults.map((fault) => cardFaultSentence(fault, teller))).toEqual([
+      '214, maneuver 1: "4" is outside the range; write −3 to 3 by 0.5',
       '118 does not go in this class; take it off the card',
     ]);
   });
@@ -77,14 +81,14 @@ describe('a fault in words', () => {
     const content = { goes: { a: go, b: go, c: go }, ownOrder: [['a', 'b']] };
     const result = checkCard({ sheet: pattern, maneuvers: maneuvers(1), entries, content });
     const faults: readonly CardFault[] = result.ok ? [] : result.faults;
-    expect(faults.map((fault) => cardFaultSentence(fault))).toEqual([
+    expect(faults.map((fault) => cardFaultSentence(fault, plain))).toEqual([
       'a, b: order the whole tie and nothing else: a, b, c',
     ]);
   });
 
   it('of a sheet says what does not fit', () => {
     const sheet = { ...pattern, maneuver: { low: '-3', high: '3', step: '0.7' }, lowest: '80' };
-    expect(checkSheet(sheet).map(sheetFaultSentence)).toEqual([
+    expect(checkSheet(sheet).map((fault) => sheetFaultSentence(fault, english))).toEqual([
       '"3" is never reached by whole steps from the low end',
       'the lower limit "80" is above the base',
     ]);
@@ -93,6 +97,7 @@ describe('a fault in words', () => {
 
 describe("one judge's score in words", () => {
   const names = { maneuver: (position: number) => `maneuver ${position} (lope to C)` };
+  const told = (score: JudgeScore, sheet: ScoreSheet) => scoreSentences(score, { ...plain, sheet });
 
   it('can be added up again part by part', () => {
     const go: Go = {
@@ -101,14 +106,20 @@ describe("one judge's score in words", () => {
       penalties: [{ code: 'minor', position: 2 }, { code: 'severe' }],
       ruling: { code: 'off-pattern' },
     };
-    expect(scoreSentences(scored(pattern, maneuvers(3, ['1', '2', '1']), go), pattern, names)).toEqual([
+    expect(
+      scoreSentences(scored(pattern, maneuvers(3, ['1', '2', '1']), go), {
+        speech: english,
+        names,
+        sheet: pattern,
+      }),
+    ).toEqual([
       'Base 70.',
       'Maneuver 1 (lope to C): +0.5.',
-      'Maneuver 2 (lope to C): -1, counts -2.',
+      'Maneuver 2 (lope to C): −1, counts −2.',
       'Maneuver 3 (lope to C): not seen; left out, neither a zero nor a fault.',
       'Form: +3.',
-      'Break of gait, maneuver 2 (lope to C): -3.',
-      'Lost rein: -10.',
+      'Break of gait, maneuver 2 (lope to C): −3.',
+      'Lost rein: −10.',
       'Ruled off pattern: placed below all who kept the pattern.',
       'Total 58.5.',
     ]);
@@ -120,16 +131,12 @@ describe("one judge's score in words", () => {
       extras: { form: '0' },
       penalties: Array.from({ length: 8 }, () => ({ code: 'severe' })),
     };
-    expect(scoreSentences(scored(pattern, maneuvers(1), low), pattern).slice(-2)).toEqual([
-      'The parts add up to -10, which counts as the lowest score of the sheet.',
+    expect(told(scored(pattern, maneuvers(1), low), pattern).slice(-2)).toEqual([
+      'The parts add up to −10, which counts as the lowest score of the sheet.',
       'Total 0.',
     ]);
     const out = scored(pattern, maneuvers(1), { ruling: { code: 'disqualified' } });
-    expect(scoreSentences(out, pattern)).toEqual([
-      'Base 70.',
-      'Ruled disqualified: may not be placed.',
-      'No score.',
-    ]);
+    expect(told(out, pattern)).toEqual(['Base 70.', 'Ruled disqualified: may not be placed.', 'No score.']);
   });
 
   it('says a percentage with its highest possible, a time with its seconds, and a rank with nothing', () => {
@@ -138,18 +145,18 @@ describe("one judge's score in words", () => {
       extras: { gaits: '6' },
       errorsOfCourse: 1,
     });
-    expect(scoreSentences(test, percentage)).toEqual([
+    expect(told(test, percentage)).toEqual([
       'Maneuver 1: 7.',
       'Gaits: 6, counts 12.',
-      'Errors of course: -2.',
+      'Errors of course: −2.',
       'Total 56.667 percent of 30 points.',
     ]);
     const time = scored(timed, [], { measure: '17.482', penalties: [{ code: 'knock' }] });
-    expect(scoreSentences(time, timed)).toEqual([
+    expect(told(time, timed)).toEqual([
       'Time 17.482 seconds.',
       'Barrel down: +5 seconds.',
       'Total 22.482 seconds.',
     ]);
-    expect(scoreSentences(scored(places, [], {}), places)).toEqual(['Ranked, not scored.']);
+    expect(told(scored(places, [], {}), places)).toEqual(['Ranked, not scored.']);
   });
 });

@@ -1,6 +1,7 @@
 /** Sheets in a contest: marks, penalties by their points, form, a ruling; scored by the engine's pattern sheet. */
 import { exact } from '../../engine/numbers/exact.ts';
 import { goFaultSentence } from '../../engine/sentences/fault-sentences.ts';
+import { plainTeller } from '../../engine/sentences/words.ts';
 import { scoreGo } from '../../engine/sheets/score-go.ts';
 import type {
   Go,
@@ -11,6 +12,7 @@ import type {
   RulingCode,
   RulingEffect,
 } from '../../engine/sheets/types.ts';
+import { english } from '../../language/index.ts';
 import { type ContestCard, ContestFault, type ContestSheet, contestForm } from './contest-form.ts';
 
 type ContestGo = NonNullable<ContestCard['sheets']>[string];
@@ -49,7 +51,7 @@ export function contestGoes(from: {
       const [fault] = scored.faults;
       throw new ContestFault(
         `${at}.${entry}${fault?.at.replaceAll('/', '.') ?? ''}`,
-        fault ? goFaultSentence(fault) : 'cannot be scored',
+        fault ? goFaultSentence(fault, plainTeller(english)) : 'cannot be scored',
       );
     }),
   );

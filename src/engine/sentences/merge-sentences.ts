@@ -1,7 +1,8 @@
 /** What the merge of the cards gave an entry, in one clause. */
 import { fromRecordText } from '../numbers/number-text.ts';
 import type { Basis, Compared, EntryId, Reason, ReasonPart } from '../placing/types.ts';
-import { count, figure, list, type Names, ordinal, placeFigure } from './words.ts';
+import type { Speech } from './speech.ts';
+import { clauses, figure, list, placeFigure, type Teller } from './words.ts';
 
 /**
  * The clause for `line` in a reason of the merge; `behind` is the nearest entry that the reason placed behind it.
@@ -10,107 +11,117 @@ import { count, figure, list, type Names, ordinal, placeFigure } from './words.t
 export function mergeClause(
   reason: Reason,
   line: Compared,
-  { behind, names }: { readonly behind: Compared | undefined; readonly names: Names },
+  { behind, teller }: { readonly behind: Compared | undefined; readonly teller: Teller },
 ): string | undefined {
   const { basis } = reason;
+  const { speech } = teller;
   const parts = line.parts ?? [];
   switch (basis.step) {
     case 'card-place':
-      return cardPlace(basis.judge, line, names);
+      return cardPlace(basis.judge, line, teller);
     case 'total':
+      return withAside(addition(line, speech), parts, teller);
     case 'place-points':
-      return `${addition(parts, valueText(line))}${basis.step === 'place-points' ? ' points' : ''}${aside(parts, names)}`;
+      return withAside(speech.say('merge-points', { sum: addition(line, speech) }), parts, teller);
     case 'mean':
-      return `${meanOf(parts, valueText(line))}${aside(parts, names)}`;
+      return withAside(meanOf(line, speech), parts, teller);
     case 'rank-sum':
-      return `${placesOf(parts, valueText(line))}${aside(parts, names)}`;
+      return withAside(placesOf(line, speech), parts, teller);
     case 'majority-place':
-      return majorityPlace(basis, line, { behind, names });
+      return majorityPlace(basis, line, { behind, teller });
     case 'pairwise-wins':
-      return pairwiseWins(Number(line.value), names.entry(line.entry));
+      return speech.say('merge-pairwise', {
+        wins: Number(line.value),
+        entry: teller.names.entry(line.entry),
+      });
     case 'referee':
-      return refereeCall(basis, line.entry, { compared: reason.compared, names });
+      return refereeCall(basis, line.entry, { compared: reason.compared, teller });
     default:
       return undefined;
   }
 }
 
-const valueText = ({ value }: Compared) => (value === null ? 'none' : figure(value));
+const valueText = ({ value }: Compared, speech: Speech) =>
+  value === null ? speech.say('merge-nothing') : figure(value, speech);
 const isOut = ({ note }: ReasonPart) => note === 'discarded-high' || note === 'discarded-low';
-const counted = (parts: readonly ReasonPart[]) => parts.filter((part) => !isOut(part));
-/** `72`, or `0.5 x 72` on a card that counts half. */
-const counting = ({ value, weight }: ReasonPart) =>
-  weight === undefined ? figure(value) : `${figure(weight)} x ${figure(value)}`;
-const figures = (parts: readonly ReasonPart[]) => counted(parts).map(counting);
+
+/** What each card counts: `72`, or `0.5 × 72` on a card that counts half. */
+const figuresOf = ({ parts = [] }: Compared, speech: Speech) =>
+  parts
+    .filter((part) => !isOut(part))
+    .map(({ value, weight }) =>
+      weight === undefined
+        ? figure(value, speech)
+        : speech.say('merge-times', { weight: figure(weight, speech), value: figure(value, speech) }),
+    );
 
 /** `70 + 71 = 141`; a single score stands for itself. */
-function addition(parts: readonly ReasonPart[], total: string): string {
-  const given = figures(parts);
-  return given.length === 1 && given[0] === total ? total : `${given.join(' + ')} = ${total}`;
+function addition(line: Compared, speech: Speech): string {
+  const [given, total] = [figuresOf(line, speech), valueText(line, speech)];
+  if (given.length === 1 && given[0] === total) return total;
+  const sum = given.reduce(
+    (first, next) => (first === '' ? next : speech.say('merge-plus', { first, next })),
+    '',
+  );
+  return speech.say('merge-equals', { sum, total });
 }
 
-function meanOf(parts: readonly ReasonPart[], value: string): string {
-  const given = figures(parts);
-  return given.length === 1 ? value : `mean of ${list(given)} = ${value}`;
+function meanOf(line: Compared, speech: Speech): string {
+  const [given, value] = [figuresOf(line, speech), valueText(line, speech)];
+  return given.length === 1 ? value : speech.say('merge-mean', { values: list(given, speech), value });
 }
 
-function placesOf(parts: readonly ReasonPart[], total: string): string {
-  const given = figures(parts);
+function placesOf(line: Compared, speech: Speech): string {
+  const [given, total] = [figuresOf(line, speech), valueText(line, speech)];
   return given.length === 1 && given[0] === total
-    ? `place ${total}`
-    : `places ${list(given)} add up to ${total}`;
+    ? speech.say('merge-one-place', { total })
+    : speech.say('merge-places', { values: list(given, speech), total });
 }
 
-function pairwiseWins(wins: number, entry: string): string {
-  if (wins === 0) return `compared one by one, the judges had ${entry} behind every other entry`;
-  const others = wins === 1 ? 'one other entry' : `${count(wins)} other entries`;
-  return `compared one by one, the judges had ${entry} ahead of or level with ${others}`;
+function cardPlace(judgeId: string, { value, parts }: Compared, { speech, names }: Teller): string {
+  const judge = names.judge(judgeId);
+  const score = parts?.[0]?.value;
+  if (value === null) return speech.say('merge-card-off', { judge });
+  const place = placeFigure(value, speech);
+  return score === undefined
+    ? speech.say('merge-card-place', { judge, place })
+    : speech.say('merge-card-place-scored', { judge, place, score: figure(score, speech) });
 }
 
-function cardPlace(judge: string, line: Compared, names: Names): string {
-  const [score] = line.parts ?? [];
-  const place = line.value === null ? 'off the card' : placeFigure(line.value);
-  return `${names.judge(judge)} had it ${place}${score === undefined ? '' : ` with ${figure(score.value)}`}`;
-}
+/** In this order. */
+const asides = ['discarded-high', 'discarded-low', 'left-off', 'no-score'] as const;
 
-/** What does not meet the eye in the numbers: who was discarded, left the entry off, gave no score. */
-function aside(parts: readonly ReasonPart[], names: Names): string {
-  const by = (note: ReasonPart['note']) => parts.filter((part) => part.note === note);
-  const notes = [
-    ...by('discarded-high').map(
-      (part) => `${names.judge(part.judge)}'s ${figure(part.value)}, the highest, discarded`,
-    ),
-    ...by('discarded-low').map(
-      (part) => `${names.judge(part.judge)}'s ${figure(part.value)}, the lowest, discarded`,
-    ),
-    ...by('left-off').map((part) => `left off by ${names.judge(part.judge)}: counts ${figure(part.value)}`),
-    ...by('no-score').map((part) => `no score from ${names.judge(part.judge)}: counts ${figure(part.value)}`),
-  ];
-  return notes.length === 0 ? '' : ` (${notes.join('; ')})`;
+/** With what does not meet the eye in the numbers: who was discarded, left the entry off, gave no score. */
+function withAside(clause: string, parts: readonly ReasonPart[], { speech, names }: Teller): string {
+  const notes = asides.flatMap((kind) =>
+    parts
+      .filter(({ note }) => note === kind)
+      .map(({ judge, value }) =>
+        speech.say(`aside-${kind}`, { judge: names.judge(judge), value: figure(value, speech) }),
+      ),
+  );
+  return notes.length === 0 ? clause : speech.say('merge-aside', { clause, notes: clauses(notes, speech) });
 }
 
 function majorityPlace(
   { needed, judges }: Extract<Basis, { step: 'majority-place' }>,
   line: Compared,
-  { behind, names }: { readonly behind: Compared | undefined; readonly names: Names },
+  { behind, teller: { speech, names } }: { readonly behind: Compared | undefined; readonly teller: Teller },
 ): string {
-  if (line.value === null)
-    return `${count((line.parts ?? []).filter(({ note }) => note !== 'left-off').length)} of ${count(judges)} judges placed ${names.entry(line.entry)}, and a majority needs ${count(needed)}`;
+  const entry = names.entry(line.entry);
+  if (line.value === null) {
+    const had = (line.parts ?? []).filter(({ note }) => note !== 'left-off').length;
+    return speech.say('merge-majority-short', { had, judges, entry, needed });
+  }
   const column = Number(line.value);
   const had = judgesAtOrBetter(line, column);
-  const place = column === 1 ? 'first' : `${ordinal(column)} or better`;
-  const clause = `${judgesCounted(had, judges)} had ${names.entry(line.entry)} ${place}`;
-  if (behind === undefined) return clause;
-  const others = judgesAtOrBetter(behind, column);
-  if (others >= needed) return clause;
-  return `${clause}; ${names.entry(behind.entry)} had ${others === 0 ? 'none' : `only ${count(others)}`}`;
-}
-
-/** `the judge`, `both judges`, `all three judges`, `two of three judges`. */
-function judgesCounted(had: number, judges: number): string {
-  if (had < judges) return `${count(had)} of ${count(judges)} judges`;
-  if (judges === 1) return 'the judge';
-  return judges === 2 ? 'both judges' : `all ${count(judges)} judges`;
+  const clause =
+    had < judges
+      ? speech.say('merge-majority-part', { had, judges, entry, column })
+      : speech.say('merge-majority-all', { judges, entry, column });
+  const others = behind && judgesAtOrBetter(behind, column);
+  if (behind === undefined || others === undefined || others >= needed) return clause;
+  return speech.say('merge-majority-behind', { clause, entry: names.entry(behind.entry), had: others });
 }
 
 function judgesAtOrBetter({ parts = [] }: Compared, column: number): number {
@@ -120,18 +131,24 @@ function judgesAtOrBetter({ parts = [] }: Compared, column: number): number {
 
 function refereeCall(
   { tops, agreed }: Extract<Basis, { step: 'referee' }>,
-  entry: EntryId,
-  { compared, names }: { readonly compared: readonly Compared[]; readonly names: Names },
+  called: EntryId,
+  {
+    compared,
+    teller: { speech, names },
+  }: { readonly compared: readonly Compared[]; readonly teller: Teller },
 ): string {
-  const called = names.entry(entry);
-  if (tops.length === 1) return `${called} stood next on the one judge's card that still had entries`;
-  if (agreed) return `both judges had ${called} next`;
-  const others = compared.filter((one) => one.entry !== entry);
-  const differed = `the judges differed between ${called} and ${list(others.map((one) => names.entry(one.entry)))}`;
+  const entry = names.entry(called);
+  if (tops.length === 1) return speech.say('merge-referee-only', { entry });
+  if (agreed) return speech.say('merge-referee-agreed', { entry });
+  const others = list(
+    compared.filter((one) => one.entry !== called).map((one) => names.entry(one.entry)),
+    speech,
+  );
   const [best] = [...compared].sort(byPlace);
   const chosen = compared.filter((one) => best !== undefined && byPlace(one, best) === 0);
-  if (chosen.length > 1) return `${differed}, and the referee had none of them higher`;
-  return `${differed}, and the referee had ${names.entry(best?.entry ?? entry)} higher`;
+  if (chosen.length > 1) return speech.say('merge-referee-none', { entry, others });
+  const higher = names.entry(best?.entry ?? called);
+  return speech.say('merge-referee-higher', { entry, others, higher });
 }
 
 const byPlace = (a: Compared, b: Compared) =>

@@ -3,6 +3,7 @@ import { fromRecordText } from '../numbers/number-text.ts';
 import type {
   Compared,
   EntryId,
+  OpenTie,
   Placing,
   PlacingNote,
   Reason,
@@ -10,8 +11,9 @@ import type {
   Unplaced,
 } from '../placing/types.ts';
 import { mergeClause } from './merge-sentences.ts';
-import { tieClause, tiedWith } from './tie-sentences.ts';
-import { capital, count, figure, list, type Names, ordinal } from './words.ts';
+import type { Speech } from './speech.ts';
+import { type Side, tieSentence } from './tie-sentences.ts';
+import { figure, list, series, type Teller } from './words.ts';
 
 /** The steps that say what the cards came to, and so open an entry's sentences; all others split what they left. */
 const opens: Readonly<Record<StepCode, boolean>> = {
@@ -45,7 +47,7 @@ const opens: Readonly<Record<StepCode, boolean>> = {
 };
 
 /** The sentences for one placed entry: the merge first, then each tie that it was in, then what its cards note. */
-export function because(placing: Placing, entry: EntryId, names: Names): string[] {
+export function because(placing: Placing, entry: EntryId, teller: Teller): string[] {
   const placed = placing.placed.find((one) => one.entry === entry);
   if (placed === undefined) return [];
   const touching = placing.reasons.filter(({ compared }) => compared.some((one) => one.entry === entry));
@@ -55,43 +57,62 @@ export function because(placing: Placing, entry: EntryId, names: Names): string[
   // Alone on its side of the status an entry was compared with nobody: then the status says why it is where it is.
   const alone = merge === undefined && ties[0]?.basis.step === 'status' ? ties.shift() : undefined;
   return [
-    lead({ placing, entry, place: placed.place, reason: merge ?? alone, names }),
+    lead({ placing, entry, place: placed.place, reason: merge ?? alone, teller }),
     ...ties
       .filter((reason) => tellsSomething(reason, entry))
-      .map((reason) => splitSentence(reason, entry, names)),
-    ...(placed.tied ? [sharedSentence(placing, { entry, place: placed.place, names })] : []),
-    ...notesOn(placing, entry, names),
+      .map((reason) => splitSentence(reason, entry, teller)),
+    ...(placed.tied ? [sharedSentence(placing, { entry, place: placed.place, teller })] : []),
+    ...notesOn(placing, entry, teller),
   ];
 }
 
 /** Why an entry has no place. */
-export function whyUnplaced({ entry, why }: Unplaced, names: Names): string {
+export function whyUnplaced({ entry: id, why }: Unplaced, { speech, names }: Teller): string {
+  const entry = names.entry(id);
   switch (why.code) {
     case 'ruled-out': {
-      const rulings = list(why.rulings.map((code) => code.replace('-', ' ')));
-      return `${names.entry(entry)} may not be placed: ruled ${rulings || 'out'} by ${list(why.judges.map(names.judge))}.`;
+      const judges = list(why.judges.map(names.judge), speech);
+      const rulings = list(
+        why.rulings.map((code) => speech.say(`ruling-${code}`)),
+        speech,
+      );
+      return rulings === ''
+        ? speech.say('unplaced-ruled-out', { entry, judges })
+        : speech.say('unplaced-ruled', { entry, rulings, judges });
     }
     case 'on-no-card':
-      return `${names.entry(entry)} is on no judge's card.`;
+      return speech.say('unplaced-on-no-card', { entry });
     case 'no-score':
-      return `${names.entry(entry)} has no score from ${list(why.judges.map(names.judge))}, and every judge's score is needed.`;
+      return speech.say('unplaced-no-score', { entry, judges: list(why.judges.map(names.judge), speech) });
     case 'beyond-places':
-      return `Only ${count(why.placesGiven)} ${why.placesGiven === 1 ? 'place is' : 'places are'} given in this class.`;
+      return speech.say('unplaced-beyond-places', { given: why.placesGiven });
   }
 }
 
+/** Of an entry that was scratched, or never came. */
+export const didNotGo = (speech: Speech): string => speech.say('unplaced-did-not-go');
+
+/** What no result may be read without. */
+export const caution = (speech: Speech): string => speech.say('caution');
+
+/** What somebody must decide, for the office. */
+export function openTieSentence(
+  { entries, place, waitsFor }: OpenTie,
+  { speech, names }: { readonly speech: Speech; readonly names: Pick<Teller['names'], 'entry'> },
+): string {
+  return speech.say(`open-tie-${waitsFor}`, { entries: series(entries.map(names.entry), speech), place });
+}
+
 /** What a judge's card says beside the numbers. */
-export function noteSentence({ judge, flag }: PlacingNote, names: Names): string {
-  const by = capital(names.judge(judge));
+export function noteSentence({ judge: id, flag }: PlacingNote, { speech, names }: Teller): string {
+  const judge = names.judge(id);
   switch (flag.kind) {
     case 'not-seen':
-      return flag.treatedAs === 'left-out'
-        ? `${by} could not see ${names.maneuver(flag.position)}; it is left out of that score, neither a zero nor a fault.`
-        : `${by} could not see ${names.maneuver(flag.position)}; it is judged as not shown, and the judge ruled on the pattern.`;
+      return speech.say(`note-${flag.treatedAs}`, { judge, maneuver: names.maneuver(flag.position) });
     case 'score-stands':
-      return `${by} noted ${flag.ruling.replace('-', ' ')}; at the judge's discretion the score stands.`;
+      return speech.say('note-score-stands', { judge, ruling: speech.say(`ruling-${flag.ruling}`) });
     case 'lower-limit':
-      return `${by}'s marks add up to ${figure(flag.sum)}, which counts as the lowest score of the sheet.`;
+      return speech.say('note-lower-limit', { judge, sum: figure(flag.sum, speech) });
   }
 }
 
@@ -100,20 +121,19 @@ interface Lead {
   readonly entry: EntryId;
   readonly place: number;
   readonly reason: Reason | undefined;
-  readonly names: Names;
+  readonly teller: Teller;
 }
 
-function lead({ placing, entry, place, reason, names }: Lead): string {
+function lead({ placing, entry, place, reason, teller }: Lead): string {
   const line = reason?.compared.find((one) => one.entry === entry);
   const clause =
-    reason && line && leadClause(reason, line, { behind: behindIn(placing, reason, entry), names });
-  if (clause !== undefined) return `${capital(ordinal(place))}: ${clause}.`;
-  const only = placing.placed.length === 1;
-  return `${capital(ordinal(place))}: the only entry ${only ? 'placed' : 'left'}.`;
+    reason && line && leadClause(reason, line, { behind: behindIn(placing, reason, entry), teller });
+  if (clause !== undefined) return teller.speech.say('lead', { place, clause });
+  return teller.speech.say(`lead-only-${placing.placed.length === 1 ? 'placed' : 'left'}`, { place });
 }
 
 const leadClause = (reason: Reason, line: Compared, around: Parameters<typeof mergeClause>[2]) =>
-  reason.basis.step === 'status' ? statusClause(line, around.names) : mergeClause(reason, line, around);
+  reason.basis.step === 'status' ? statusClause(line, around.teller) : mergeClause(reason, line, around);
 
 /** The entry placed directly behind, where the same reason compared both and put it behind. */
 function behindIn({ placed }: Placing, { compared, better }: Reason, entry: EntryId): Compared | undefined {
@@ -134,21 +154,21 @@ function tellsSomething({ basis, compared }: Reason, entry: EntryId): boolean {
   return basis.step !== 'status' || compared.some((one) => one.entry === entry && one.value !== '0');
 }
 
-function splitSentence(reason: Reason, entry: EntryId, names: Names): string {
+function splitSentence(reason: Reason, entry: EntryId, teller: Teller): string {
   const line = reason.compared.find((one) => one.entry === entry);
   if (line === undefined) return '';
-  if (reason.basis.step === 'status') return `${capital(statusClause(line, names))}.`;
-  return `Tied with ${tiedWith(reason, line, names)}; ${sideOf(reason, line)}${tieClause(reason, line, names)}.`;
+  if (reason.basis.step === 'status') {
+    return teller.speech.say('status-sentence', { clause: statusClause(line, teller) });
+  }
+  return tieSentence(reason, line, { side: sideOf(reason, line), teller });
 }
 
-/** Where a split put the entry among those it was tied with; a lot and a decision speak for themselves. */
-function sideOf({ basis, compared, better }: Reason, line: Compared): string {
-  if (basis.step === 'draw' || basis.step === 'decision') return '';
+function sideOf({ compared, better }: Reason, line: Compared): Side {
   const against = compared.filter((one) => one !== line).map((one) => compareValues(one, line, better));
   const ahead = against.some((sign) => sign > 0);
   const behind = against.some((sign) => sign < 0);
-  if (ahead && behind) return 'ahead of some by ';
-  return ahead ? 'ahead by ' : 'behind by ';
+  if (ahead && behind) return 'between';
+  return ahead ? 'ahead' : 'behind';
 }
 
 /** Below zero: `a` stands before `b`. No value stands behind all that have one. */
@@ -158,25 +178,33 @@ function compareValues(a: Compared, b: Compared, better: Reason['better']): numb
   return better === 'higher' ? -difference : difference;
 }
 
-function statusClause({ entry, value, parts = [] }: Compared, names: Names): string {
-  if (value === '0') return `${names.entry(entry)} kept the pattern, and stands above all who did not`;
-  return `placed below all who kept the pattern, as ruled by ${list(parts.map(({ judge }) => names.judge(judge)))}`;
+function statusClause({ entry, value, parts = [] }: Compared, { speech, names }: Teller): string {
+  if (value === '0') return speech.say('status-kept', { entry: names.entry(entry) });
+  const judges = list(
+    parts.map(({ judge }) => names.judge(judge)),
+    speech,
+  );
+  return speech.say('status-below', { judges });
 }
 
 function sharedSentence(
   { placed, openTies }: Placing,
-  { entry, place, names }: { readonly entry: EntryId; readonly place: number; readonly names: Names },
+  {
+    entry,
+    place,
+    teller: { speech, names },
+  }: { readonly entry: EntryId; readonly place: number; readonly teller: Teller },
 ): string {
+  const tied = placed.filter((one) => one.place === place && one.entry !== entry);
   const others = list(
-    placed.filter((one) => one.place === place && one.entry !== entry).map((one) => names.entry(one.entry)),
+    tied.map((one) => names.entry(one.entry)),
+    speech,
   );
   const open = openTies.find((tie) => tie.entries.includes(entry));
-  if (open?.waitsFor === 'run-off')
-    return `Tied with ${others}: a run-off will decide, unless it is declined.`;
-  if (open === undefined) return `Tied with ${others}, and they share the place.`;
-  return `Tied with ${others}: nothing in the rule of this class splits them, so they share the place.`;
+  if (open?.waitsFor === 'run-off') return speech.say('shared-run-off', { others });
+  return speech.say(open === undefined ? 'shared-for-good' : 'shared-unsplit', { others });
 }
 
-function notesOn({ notes }: Placing, entry: EntryId, names: Names): string[] {
-  return notes.filter((note) => note.entry === entry).map((note) => noteSentence(note, names));
+function notesOn({ notes }: Placing, entry: EntryId, teller: Teller): string[] {
+  return notes.filter((note) => note.entry === entry).map((note) => noteSentence(note, teller));
 }

@@ -1,91 +1,92 @@
 /** The placing rule of a class in plain words, so that a family can read what was agreed before the first go. */
-import type { Discard, MergeRule, NoScore, PlacingRule, TieBreak } from '../placing/types.ts';
-import { capital, count, list, type Names } from './words.ts';
+import type { MergeRule, PlacingRule, TieBreak, Unlisted } from '../placing/types.ts';
+import type { Speech } from './speech.ts';
+import { decimal, list, series, type Teller } from './words.ts';
 
 /** One sentence for the merge, one for the chain of tie-breaks, one for the places given. */
-export function ruleSentences(rule: PlacingRule, names: Names): string[] {
+export function ruleSentences(rule: PlacingRule, teller: Teller): string[] {
   const { merge, ties, placesGiven } = rule;
-  const given = placesGiven === null ? [] : [`${capital(count(placesGiven))} places are given.`];
-  return [mergeSentence(merge), tiesSentence(ties, names), ...given];
+  const { speech } = teller;
+  const given = placesGiven === null ? [] : [speech.say('rule-places', { given: placesGiven })];
+  return [mergeSentence(merge, speech), tiesSentence(ties, teller), ...given];
 }
 
-function mergeSentence(merge: MergeRule): string {
+function mergeSentence(merge: MergeRule, speech: Speech): string {
   switch (merge.method) {
-    case 'separate':
-      return "Each judge's card is a result of its own.";
     case 'total':
-      return `The judges' scores are added${discardWords(merge.discard)}; the best total is first. ${noScoreWords[merge.noScore]}`;
-    case 'mean': {
-      const rounded = merge.round === null ? '' : `, rounded to ${count(merge.round.places)} decimals`;
-      return `The mean of the judges' scores counts${discardWords(merge.discard)}${rounded}. ${noScoreWords[merge.noScore]}`;
+      return speech.say('rule-total', {
+        discard: merge.discard,
+        noScore: speech.say(`no-score-${merge.noScore}`),
+      });
+    case 'mean':
+      return meanSentence(merge, speech);
+    case 'rank-sum': {
+      const unlisted = unlistedSentence(merge.unlisted, speech);
+      return speech.say('rule-rank-sum', { discard: merge.discard, unlisted });
     }
-    case 'rank-sum':
-      return `The places on all cards are added${discardWords(merge.discard)}; the least total is first. ${unlistedWords(merge.unlisted)}`;
-    case 'place-points':
-      return `Each place earns points (${merge.points.join(', ')}), added over the judges${discardWords(merge.discard)}; the most points are first.`;
-    case 'majority':
-      return `An entry takes the best place that more than half of the judges give it or better; ${majorityWords[merge.equalMajorities]}.`;
+    case 'place-points': {
+      const points = series(
+        merge.points.map((each) => decimal(each, speech)),
+        speech,
+      );
+      return speech.say('rule-place-points', { points, discard: merge.discard });
+    }
+    case 'majority': {
+      const equalMajorities = speech.say(`equal-majorities-${merge.equalMajorities}`);
+      return speech.say('rule-majority', { equalMajorities });
+    }
+    case 'separate':
     case 'two-judges-and-referee':
-      return "Where the two judges agree on the next entry it is placed; where they differ, the referee's card decides between the two.";
     case 'pairwise':
-      return 'Every entry is compared with every other, judge by judge; the one with the most pairs won or level is first, then the one with the most judges in favor.';
+      return speech.say(`rule-${merge.method}`);
   }
 }
 
-const discardWords = (discard: Discard) =>
-  discard === 'none' ? '' : ', one highest and one lowest left out where there are four judges or more';
-
-const noScoreWords: Readonly<Record<NoScore, string>> = {
-  zero: 'A missing score counts as zero.',
-  'not-placed': 'Without a score from every judge an entry is not placed.',
-  mean: 'A missing score counts as the mean of those given.',
-};
-
-function unlistedWords(unlisted: string): string {
-  if (unlisted === 'next') return 'Left off a card counts as one place behind the last on that card.';
-  if (unlisted === 'mean') return 'Left off a card counts as the mean of the places left.';
-  return `Left off a card counts as place ${unlisted}.`;
+function meanSentence(
+  { discard, round, noScore: counts }: Extract<MergeRule, { method: 'mean' }>,
+  speech: Speech,
+): string {
+  const noScore = speech.say(`no-score-${counts}`);
+  if (round === null) return speech.say('rule-mean', { discard, noScore });
+  return speech.say('rule-mean-rounded', { discard, digits: round.places, noScore });
 }
 
-const majorityWords = {
-  totals: 'then the larger majority, the lower total of its places, and the lower total of all places decide',
-  'next-places':
-    'then the larger majority, the lower total of its places, and the next lower places in turn decide',
-  average: 'then the larger majority and the lower total of all places decide',
-} as const;
-
-function tiesSentence(ties: readonly TieBreak[], names: Names): string {
-  if (ties.length === 0) return 'Ties that are left wait for a ruling.';
-  return `Ties are broken by ${ties.map((tie) => tieWords(tie, names)).join(', then ')}.`;
+function unlistedSentence(unlisted: Unlisted, speech: Speech): string {
+  if (unlisted === 'next' || unlisted === 'mean') return speech.say(`unlisted-${unlisted}`);
+  return speech.say('unlisted-place', { place: decimal(unlisted, speech) });
 }
 
-function tieWords(tie: TieBreak, names: Names): string {
+function tiesSentence(ties: readonly TieBreak[], teller: Teller): string {
+  const { speech } = teller;
+  const told = ties.map((tie) => tieWords(tie, teller));
+  const [first, ...rest] = told;
+  if (first === undefined) return speech.say('rule-no-ties');
+  const chain = rest.reduce((before, next) => speech.say('rule-ties-then', { first: before, next }), first);
+  return speech.say('rule-ties', { ties: chain });
+}
+
+function tieWords(tie: TieBreak, { speech, names }: Teller): string {
   switch (tie.code) {
     case 'maneuvers':
-      return `the marks on ${list(tie.order.map(names.maneuver))}, in that order`;
-    case 'count-back':
-      return 'counting back from the highest maneuver marks';
-    case 'form':
-      return 'form and effectiveness';
+      return speech.say('rule-tie-maneuvers', { maneuvers: list(tie.order.map(names.maneuver), speech) });
     case 'penalties':
-      return tie.count === 'points' ? 'the fewest points in penalties' : 'the fewest penalties';
+      return speech.say(`rule-tie-penalties-${tie.count}`);
     case 'tie-judge': {
-      const judges = tie.judges.length === 0 ? 'the tie judges' : list(tie.judges.map(names.judge));
-      return `the card of ${judges}, in that order${tie.alternate ? ', turning by one with each class' : ''}`;
+      const judges =
+        tie.judges.length === 0
+          ? speech.say('rule-tie-judges-of-panel')
+          : list(tie.judges.map(names.judge), speech);
+      return speech.say(tie.alternate ? 'rule-tie-judge-turning' : 'rule-tie-judge', { judges });
     }
+    case 'count-back':
+    case 'form':
     case 'head-to-head':
-      return 'the majority of the judges between the tied';
     case 'best-single-place':
-      return 'the best place with any judge';
     case 'most-firsts':
-      return 'the most firsts, then seconds, and so on';
     case 'discarded':
-      return 'the total with the discarded ones brought back';
     case 'run-off':
-      return 'a run-off';
     case 'draw':
-      return 'a draw by lot from the announced seed';
     case 'share':
-      return 'nothing more: the place is shared';
+      return speech.say(`rule-tie-${tie.code}`);
   }
 }

@@ -1,117 +1,149 @@
 /** One judge's score part by part, so that whoever reads it can add it up again. */
 import type { Exact } from '../numbers/exact.ts';
-import { readingText, recordText } from '../numbers/number-text.ts';
+import { recordText } from '../numbers/number-text.ts';
 import type { JudgeScore, RulingEffect, ScoreFlag, ScoreSheet } from '../sheets/types.ts';
-import { figure, type Names, plainNames } from './words.ts';
+import type { Speech } from './speech.ts';
+import { decimal, exactFigure, figure, type Names, signed } from './words.ts';
 
-type ManeuverName = Pick<Names, 'maneuver'>;
+/** Who tells it, on which sheet: it gives the labels of penalties and extra marks. */
+export interface ScoreTeller {
+  readonly speech: Speech;
+  readonly names: Pick<Names, 'maneuver'>;
+  readonly sheet: ScoreSheet;
+}
 
-/**
- * `Base 70.` `Maneuver 2 (lope to C): +0.5.` `Break of gait, maneuver 2: -3.` `Total 67.5.`
- * The sheet gives the labels of penalties and extra marks.
- */
-export function scoreSentences(
-  score: JudgeScore,
-  sheet: ScoreSheet,
-  names: ManeuverName = plainNames,
-): readonly string[] {
+/** `Base 70.` `Maneuver 2 (lope to C): +0.5.` `Break of gait, maneuver 2: −3.` `Total 67.5.` */
+export function scoreSentences(score: JudgeScore, teller: ScoreTeller): readonly string[] {
   return [
-    ...baseSentence(score, sheet),
-    ...maneuverSentences(score, sheet, names),
-    ...score.parts.extras.map((extra) => extraSentence(extra, sheet)),
-    ...score.parts.penalties.map((penalty) => penaltySentence(penalty, sheet, names)),
-    ...errorsSentence(score, sheet),
-    ...rulingSentence(score, sheet),
-    ...score.flags.flatMap(flagSentence),
-    totalSentence(score, sheet),
+    ...baseSentence(score, teller),
+    ...maneuverSentences(score, teller),
+    ...score.parts.extras.map((extra) => extraSentence(extra, teller)),
+    ...score.parts.penalties.map((penalty) => penaltySentence(penalty, teller)),
+    ...errorsSentence(score, teller),
+    ...rulingSentence(score, teller),
+    ...score.flags.flatMap((flag) => flagSentence(flag, teller.speech)),
+    totalSentence(score, teller),
   ];
 }
 
-const signed = (value: Exact): string => (value.s > 0n && value.n !== 0n ? '+' : '') + readingText(value);
-const starting = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const minus = (points: Exact, sheet: ScoreSheet): string =>
-  sheet.kind === 'measured' ? `+${readingText(points)} seconds` : readingText(points.neg());
-
-function baseSentence({ parts, score }: JudgeScore, sheet: ScoreSheet): readonly string[] {
+function baseSentence({ parts, score }: JudgeScore, { speech, sheet }: ScoreTeller): readonly string[] {
+  const base = exactFigure(parts.base, speech);
   switch (sheet.kind) {
     case 'pattern':
-      return [`Base ${readingText(parts.base)}.`];
+      return [speech.say('score-base', { points: base })];
     case 'one-mark':
-      return score === undefined ? [] : [`Mark ${readingText(parts.base)}.`];
+      return score === undefined ? [] : [speech.say('score-mark', { points: base })];
     case 'measured':
-      return score === undefined ? [] : [`Time ${readingText(parts.base)} seconds.`];
+      return score === undefined ? [] : [speech.say('score-time', { seconds: base })];
     case 'percentage':
     case 'places':
       return [];
   }
 }
 
-function maneuverSentences({ parts }: JudgeScore, sheet: ScoreSheet, names: ManeuverName): readonly string[] {
-  const mark = sheet.kind === 'pattern' ? signed : (value: Exact) => readingText(value);
-  return parts.maneuvers.map(({ position, mark: given, counts }) => {
-    const name = starting(names.maneuver(position));
-    if (given === undefined || counts === undefined) return `${name}: not seen${notSeenCounts(counts)}.`;
-    return `${name}: ${mark(given)}${counts.equals(given) ? '' : `, counts ${mark(counts)}`}.`;
+/** Marks of a pattern go up or down from its base and show their sign; those of a test are out of ten. */
+const shown = (mark: Exact, { speech, sheet }: ScoreTeller): string =>
+  sheet.kind === 'pattern' ? signed(mark, speech) : exactFigure(mark, speech);
+
+interface MarkedPart {
+  readonly label: string;
+  readonly mark: Exact;
+  readonly counts: Exact;
+}
+
+function partSentence({ label, mark, counts }: MarkedPart, teller: ScoreTeller): string {
+  const part = { label, points: shown(mark, teller) };
+  return counts.equals(mark)
+    ? teller.speech.say('score-part', part)
+    : teller.speech.say('score-part-counts', { ...part, counts: shown(counts, teller) });
+}
+
+function maneuverSentences({ parts }: JudgeScore, teller: ScoreTeller): readonly string[] {
+  return parts.maneuvers.map(({ position, mark, counts }) => {
+    const label = teller.names.maneuver(position);
+    if (mark !== undefined && counts !== undefined) return partSentence({ label, mark, counts }, teller);
+    return teller.speech.say(`score-not-seen-${counts === undefined ? 'left-out' : 'absent'}`, { label });
   });
 }
 
-const notSeenCounts = (counts: Exact | undefined): string =>
-  counts === undefined ? '; left out, neither a zero nor a fault' : '; counts as not shown';
-
-function extraSentence({ code, mark, counts }: JudgeScore['parts']['extras'][number], sheet: ScoreSheet) {
+function extraSentence(
+  { code, mark, counts }: JudgeScore['parts']['extras'][number],
+  teller: ScoreTeller,
+): string {
+  const { sheet } = teller;
   const extras =
     sheet.kind === 'pattern' ? sheet.extras : sheet.kind === 'percentage' ? sheet.collectives : [];
-  const label = extras.find((one) => one.code === code)?.label ?? code;
-  const shown = sheet.kind === 'pattern' ? signed : (value: Exact) => readingText(value);
-  return `${starting(label)}: ${shown(mark)}${counts.equals(mark) ? '' : `, counts ${shown(counts)}`}.`;
+  const label = labelIn(extras, code, teller.speech);
+  return partSentence({ label, mark, counts }, teller);
 }
 
 function penaltySentence(
   { code, position, points }: JudgeScore['parts']['penalties'][number],
-  sheet: ScoreSheet,
-  names: ManeuverName,
+  { speech, names, sheet }: ScoreTeller,
 ): string {
-  const penalties = 'penalties' in sheet ? sheet.penalties : [];
-  const label = starting(penalties.find((one) => one.code === code)?.label ?? code);
-  const where = position === undefined ? '' : `, ${names.maneuver(position)}`;
-  return `${label}${where}: ${minus(points, sheet)}.`;
+  const label = labelIn('penalties' in sheet ? sheet.penalties : [], code, speech);
+  const taken =
+    sheet.kind === 'measured'
+      ? speech.say('score-seconds-more', { points: signed(points, speech) })
+      : exactFigure(points.neg(), speech);
+  return position === undefined
+    ? speech.say('score-part', { label, points: taken })
+    : speech.say('score-penalty-at', { label, maneuver: names.maneuver(position), points: taken });
 }
 
-function errorsSentence({ parts }: JudgeScore, sheet: ScoreSheet): readonly string[] {
+/** A sheet is written in one language; what the messages know of its labels is said in the reader's. */
+function labelIn(
+  parts: readonly { readonly code: string; readonly label: string }[],
+  code: string,
+  speech: Speech,
+): string {
+  const label = parts.find((one) => one.code === code)?.label ?? code;
+  return labelWords(label, speech);
+}
+
+/** `Break of gait, up to 2 strides` is the message `label-break-of-gait-up-to-2-strides`; an unknown label stays. */
+export function labelWords(label: string, speech: Speech): string {
+  const id = label
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-|-$/g, '');
+  return speech.find(`label-${id}`) ?? label;
+}
+
+function errorsSentence({ parts }: JudgeScore, { speech, sheet }: ScoreTeller): readonly string[] {
   if (sheet.kind !== 'percentage' || parts.errorsOfCourse.n === 0n) return [];
-  const unit = sheet.errorsOfCourse.from === 'percentage' ? ' percent' : '';
-  return [`Errors of course: ${readingText(parts.errorsOfCourse.neg())}${unit}.`];
+  const points = exactFigure(parts.errorsOfCourse.neg(), speech);
+  const unit = sheet.errorsOfCourse.from === 'percentage' ? 'percent' : 'points';
+  return [speech.say(`score-errors-${unit}`, { points })];
 }
 
-function rulingSentence({ parts }: JudgeScore, sheet: ScoreSheet): readonly string[] {
+function rulingSentence({ parts }: JudgeScore, teller: ScoreTeller): readonly string[] {
   if (parts.ruling === undefined) return [];
   const { code, effect } = parts.ruling;
-  return [`Ruled ${code.replaceAll('-', ' ')}: ${effectWords(effect, sheet)}.`];
+  const ruling = teller.speech.say(`ruling-${code}`);
+  return [teller.speech.say('score-ruled', { ruling, effect: effectWords(effect, teller) })];
 }
 
-function effectWords(effect: RulingEffect, sheet: ScoreSheet): string {
-  switch (effect.kind) {
-    case 'takes-points-off':
-      return sheet.kind === 'measured' ? `+${figure(effect.points)} seconds` : `-${figure(effect.points)}`;
-    case 'placed-below':
-      return 'placed below all who kept the pattern';
-    case 'not-placed':
-      return 'may not be placed';
-    case 'score-stands':
-      return 'the score stands';
-  }
+function effectWords(effect: RulingEffect, { speech, sheet }: ScoreTeller): string {
+  if (effect.kind !== 'takes-points-off') return speech.say(`effect-${effect.kind}`);
+  const points = figure(effect.points, speech);
+  return sheet.kind === 'measured'
+    ? speech.say('score-seconds-more', { points: speech.say('number-plus', { figure: points }) })
+    : speech.say('number-minus', { figure: points });
 }
 
 /** Not seen and the ruling are said with their part. */
-function flagSentence(flag: ScoreFlag): readonly string[] {
+function flagSentence(flag: ScoreFlag, speech: Speech): readonly string[] {
   return flag.kind === 'lower-limit'
-    ? [`The parts add up to ${figure(flag.sum)}, which counts as the lowest score of the sheet.`]
+    ? [speech.say('score-lower-limit', { sum: figure(flag.sum, speech) })]
     : [];
 }
 
-function totalSentence({ score, parts }: JudgeScore, sheet: ScoreSheet): string {
-  if (score === undefined) return sheet.kind === 'places' ? 'Ranked, not scored.' : 'No score.';
-  if (sheet.kind === 'measured') return `Total ${readingText(score)} seconds.`;
-  if (sheet.kind !== 'percentage' || parts.maximum === undefined) return `Total ${readingText(score)}.`;
-  return `Total ${readingText(score)} percent of ${recordText(parts.maximum)} points.`;
+function totalSentence({ score, parts }: JudgeScore, { speech, sheet }: ScoreTeller): string {
+  if (score === undefined) return speech.say(sheet.kind === 'places' ? 'score-ranked' : 'score-none');
+  const total = { score: exactFigure(score, speech) };
+  if (sheet.kind === 'measured') return speech.say('score-total-seconds', total);
+  if (sheet.kind !== 'percentage' || parts.maximum === undefined) return speech.say('score-total', total);
+  const maximum = decimal(recordText(parts.maximum), speech);
+  return speech.say('score-total-percent', { ...total, maximum });
 }

@@ -1,32 +1,53 @@
-/** How a tie was split, or stood: one clause with the numbers on both sides. */
+/** How a tie was split: one sentence with the numbers on both sides. */
 import { fromRecordText } from '../numbers/number-text.ts';
 import type { Basis, Compared, Reason } from '../placing/types.ts';
-import { count, figure, list, type Names, ordinal, placeFigure } from './words.ts';
+import { figure, list, placeFigure, series, type Teller } from './words.ts';
 
 /** At most this many of the other entries are named; the rest are counted. */
 const mostNamed = 3;
 
-/** `the judges who had it third or better (118: 4, 105: 3)` */
-export function tieClause(reason: Reason, line: Compared, names: Names): string {
-  const { basis, compared } = reason;
+/** Where the split put the entry among those it was tied with. */
+export type Side = 'ahead' | 'behind' | 'between';
+
+/** `Tied with 105; ahead by the judges who had it third or better (118: 4, 105: 3).` */
+export function tieSentence(
+  reason: Reason,
+  line: Compared,
+  { side, teller }: { readonly side: Side; readonly teller: Teller },
+): string {
+  const { basis } = reason;
+  const { speech, names } = teller;
+  const others = tiedWith(reason, line, teller);
   if (basis.step === 'draw') {
-    return `placed ${rankAmong(reason, line)} by lot from the announced seed "${basis.seed}"`;
+    return speech.say('tie-by-lot', { others, ...rankAmong(reason, line), seed: basis.seed });
   }
   if (basis.step === 'decision') {
-    return `placed ${rankAmong(reason, line)} ${decisionWords[basis.kind]}, ${names.decision(basis.id)}`;
+    const how = speech.say(`decided-${basis.kind}`);
+    const decision = names.decision(basis.id);
+    return speech.say('tie-decided', { others, ...rankAmong(reason, line), how, decision });
   }
-  const others = nearest(reason, line);
-  const unnamed = compared.length - 1 - others.length;
-  const sides = [line, ...others].map((one) => `${names.entry(one.entry)}: ${sideValue(basis, one)}`);
-  return `${criterion(basis, names)} (${[...sides, ...(unnamed > 0 ? [`${unnamed} more`] : [])].join(', ')})`;
+  return speech.say(`tie-${side}`, {
+    others,
+    criterion: criterion(basis, teller),
+    sides: sidesOf(reason, line, teller),
+  });
 }
 
 /** Who was tied with `line` when the reason was found. */
-export function tiedWith(reason: Reason, line: Compared, names: Names): string {
-  const others = nearest(reason, line);
-  const unnamed = reason.compared.length - 1 - others.length;
-  const named = others.map((one) => names.entry(one.entry));
-  return list(unnamed > 0 ? [...named, `${unnamed} more`] : named);
+function tiedWith(reason: Reason, line: Compared, teller: Teller): string {
+  const named = nearest(reason, line).map((one) => teller.names.entry(one.entry));
+  return list([...named, ...unnamed(reason, teller)], teller.speech);
+}
+
+/** `118: 4, 105: 3` */
+function sidesOf(reason: Reason, line: Compared, teller: Teller): string {
+  const sides = [line, ...nearest(reason, line)].map((one) => sideOf(reason.basis, one, teller));
+  return series([...sides, ...unnamed(reason, teller)], teller.speech);
+}
+
+function unnamed({ compared }: Reason, { speech }: Teller): string[] {
+  const n = compared.length - 1 - mostNamed;
+  return n > 0 ? [speech.say('tie-more', { n })] : [];
 }
 
 function nearest({ compared }: Reason, line: Compared): Compared[] {
@@ -39,79 +60,62 @@ function nearest({ compared }: Reason, line: Compared): Compared[] {
     .map(({ one }) => one);
 }
 
-function criterion(basis: Basis, names: Names): string {
-  switch (basis.step) {
+function criterion(basis: Exclude<Basis, { step: 'draw' | 'decision' }>, { speech, names }: Teller): string {
+  const { step } = basis;
+  switch (step) {
     case 'majority-size':
-      return `the judges who had it ${ordinal(basis.column)} or better`;
     case 'majority-total':
-      return `the total of the places ${ordinal(basis.column)} or better, the least first`;
-    case 'total-of-all':
-      return 'the total of the places of all judges, the least first';
+      return speech.say(`criterion-${step}`, { column: basis.column });
     case 'next-places':
-      return basis.compares === 'judges'
-        ? `the judges who had it ${ordinal(basis.column)} or better`
-        : `the total of the places ${ordinal(basis.column)} or better, the least first`;
-    case 'judges-in-favor':
-      return 'the judges in favor over all pairs';
+      return speech.say(`criterion-majority-${basis.compares === 'judges' ? 'size' : 'total'}`, {
+        column: basis.column,
+      });
     case 'maneuver':
-      return `the marks on ${names.maneuver(basis.position)}`;
+      return speech.say('criterion-maneuver', { maneuver: names.maneuver(basis.position) });
     case 'count-back':
-      return basis.rank === 1
-        ? 'the highest maneuver mark'
-        : `the ${ordinal(basis.rank)} highest maneuver mark`;
-    case 'form':
-      return 'form and effectiveness';
-    case 'penalty-points':
-      return 'points in penalties, the fewest first';
-    case 'penalty-count':
-      return 'the number of penalties, the fewest first';
+      return speech.say('criterion-count-back', { rank: basis.rank });
     case 'tie-judge':
-      return `the card of ${names.judge(basis.judge)}, tie judge`;
-    case 'head-to-head':
-      return 'the number of tied entries that more judges had it ahead of';
-    case 'best-single-place':
-      return 'the best place with any judge';
+      return speech.say('criterion-tie-judge', { judge: names.judge(basis.judge) });
     case 'most-places':
-      return `the number of ${ordinal(basis.at)} places`;
+      return speech.say('criterion-most-places', { at: basis.at });
+    case 'total-of-all':
+    case 'judges-in-favor':
+    case 'form':
+    case 'penalty-points':
+    case 'penalty-count':
+    case 'head-to-head':
+    case 'best-single-place':
     case 'discarded':
-      return 'all judges added, the discarded ones too';
     case 'referee':
-      return "the place on the referee's card";
+      return speech.say(`criterion-${step}`);
     case 'total':
     case 'mean':
     case 'rank-sum':
     case 'place-points':
-      return 'added up';
+      return speech.say('criterion-added-up');
     case 'status':
     case 'card-place':
     case 'pairwise-wins':
     case 'majority-place':
     case 'share':
-    case 'draw':
-    case 'decision':
-      return basis.step;
+      throw new Error(`"${step}" splits no tie`);
   }
 }
 
-function sideValue(basis: Basis, { value }: Compared): string {
-  if (value === null) return 'none';
+function sideOf(basis: Basis, { entry: id, value }: Compared, { speech, names }: Teller): string {
+  const entry = names.entry(id);
+  if (value === null) return speech.say('tie-side-none', { entry });
   const isPlace =
     basis.step === 'tie-judge' || basis.step === 'best-single-place' || basis.step === 'referee';
-  return isPlace ? placeFigure(value) : figure(value);
+  return speech.say('tie-side', {
+    entry,
+    value: isPlace ? placeFigure(value, speech) : figure(value, speech),
+  });
 }
 
-/** `second of the three`: by lots and decisions the least value comes first. */
-function rankAmong({ compared }: Reason, line: Compared): string {
+/** Second of the three: by lots and decisions the least value comes first. */
+function rankAmong({ compared }: Reason, line: Compared): { readonly rank: number; readonly of: number } {
   const value = ({ value: recorded }: Compared) => fromRecordText(recorded ?? '0');
   const ahead = compared.filter((one) => value(one).compare(value(line)) < 0).length;
-  return `${ordinal(ahead + 1)} of the ${count(compared.length)}`;
+  return { rank: ahead + 1, of: compared.length };
 }
-
-const decisionWords = {
-  'run-off': 'by a run-off',
-  're-work': 'by a re-work',
-  judge: "by a judge's ruling",
-  coin: 'by the toss of a coin',
-  share: 'by agreement',
-  declined: 'after a run-off was declined',
-} as const;

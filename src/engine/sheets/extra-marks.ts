@@ -1,6 +1,6 @@
 /** Marks beside the maneuvers: form and effectiveness, collective marks. */
 import { type Exact, zero } from '../numbers/exact.ts';
-import { isFault, rangeText, readMark, readRange, times } from './mark.ts';
+import { allowedRange, isFault, readMark, readRange, times } from './mark.ts';
 import { fault, pointer, written } from './reading.ts';
 import type { ExtraMark, Go, GoFault, ScoreParts } from './types.ts';
 
@@ -21,7 +21,7 @@ export function readExtras(extras: readonly ExtraMark[], marks: Go['extras']): E
     .map((code) =>
       fault('extra_unknown', `/extras/${pointer(code)}`, {
         written: code,
-        allowed: codes.join(', ') || 'none',
+        allowed: { kind: 'codes', codes },
       }),
     );
   let maximum = zero;
@@ -29,7 +29,7 @@ export function readExtras(extras: readonly ExtraMark[], marks: Go['extras']): E
     const at = `/extras/${pointer(code)}`;
     const text = given.get(code);
     if (text === undefined) {
-      faults.push(fault('extra_missing', at, { allowed: rangeText(range) }));
+      faults.push(fault('extra_missing', at, { allowed: allowedRange(range) }));
       continue;
     }
     const mark = readMark(text, readRange(range), { at, position: undefined });

@@ -1,8 +1,16 @@
 /** The marks for the maneuvers of a pattern: one for each, or a note that it could not be seen. */
 import { type Exact, zero } from '../numbers/exact.ts';
-import { isFault, type ReadRange, rangeText, readMark, times } from './mark.ts';
+import { allowedRange, isFault, type ReadRange, readMark, times } from './mark.ts';
 import { byPosition, fault } from './reading.ts';
-import type { GoFault, ManeuverMark, NotSeenRule, ScoreFlag, ScoreParts, SheetManeuver } from './types.ts';
+import type {
+  Allowed,
+  GoFault,
+  ManeuverMark,
+  NotSeenRule,
+  ScoreFlag,
+  ScoreParts,
+  SheetManeuver,
+} from './types.ts';
 
 export interface ManeuverReading {
   readonly parts: ScoreParts['maneuvers'];
@@ -33,7 +41,7 @@ export function readManeuvers(rules: {
   for (const { position, coefficient } of known.values()) {
     const one = found.get(position);
     if (one === undefined) {
-      faults.push(fault('mark_missing', '/maneuvers', { position, allowed: rangeText(range.written) }));
+      faults.push(fault('mark_missing', '/maneuvers', { position, allowed: allowedRange(range.written) }));
       continue;
     }
     if ('notSeen' in one.mark) {
@@ -61,7 +69,7 @@ function sortOut(marks: readonly ManeuverMark[], known: ReadonlyMap<number, Shee
     const at = `/maneuvers/${index}`;
     const { position } = mark;
     if (!known.has(position)) {
-      const more = { written: String(position), allowed: positionsText(known) };
+      const more = { written: String(position), allowed: allowedPositions(known) };
       faults.push(fault('maneuver_unknown', `${at}/position`, { position, ...more }));
     } else if (found.has(position)) {
       faults.push(fault('maneuver_twice', `${at}/position`, { position, written: String(position) }));
@@ -70,10 +78,13 @@ function sortOut(marks: readonly ManeuverMark[], known: ReadonlyMap<number, Shee
   return { found, faults };
 }
 
-/** `1 to 10`; a class without a pattern has none. */
-export function positionsText(known: ReadonlyMap<number, SheetManeuver>): string {
-  const positions = [...known.keys()];
-  return positions.length === 0 ? 'none' : `${positions[0]} to ${positions.at(-1)}`;
+/** A class without a pattern has none. */
+export function allowedPositions(known: ReadonlyMap<number, SheetManeuver>): Allowed {
+  const positions = [...known.keys()].map(String);
+  const [low] = positions;
+  const high = positions.at(-1);
+  if (low === undefined || high === undefined) return { kind: 'codes', codes: [] };
+  return { kind: 'range', low, high, step: undefined };
 }
 
 /** The sum of what they count; what is left out counts nothing. */

@@ -1,7 +1,7 @@
 /** One mark: a decimal in a range, on a step. */
 import { type Exact, exact, onStep, parseDecimal } from '../numbers/exact.ts';
 import { fault } from './reading.ts';
-import type { GoFault, MarkRange } from './types.ts';
+import type { Allowed, GoFault, MarkRange } from './types.ts';
 
 /** A range with its decimals read. */
 export interface ReadRange {
@@ -28,8 +28,7 @@ export function readRange(written: MarkRange): ReadRange {
   return range;
 }
 
-/** `-3 to 3 by 0.5` */
-export const rangeText = ({ low, high, step }: MarkRange): string => `${low} to ${high} by ${step}`;
+export const allowedRange = ({ low, high, step }: MarkRange): Allowed => ({ kind: 'range', low, high, step });
 
 /** The mark, or why it is none: not a decimal, outside the range, between two steps. */
 export function readMark(
@@ -44,7 +43,7 @@ export function readMark(
     fault(code, where.at, {
       position: where.position,
       written: String(text),
-      allowed: rangeText(range.written),
+      allowed: allowedRange(range.written),
     });
   if (mark === undefined) return wrong('mark_not_a_number');
   if (mark.compare(range.low) < 0 || mark.compare(range.high) > 0) return wrong('mark_out_of_range');

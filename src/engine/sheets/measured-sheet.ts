@@ -1,6 +1,6 @@
 /** Time with penalty seconds, the least wins: 17.482 s and two poles knocked at 5 s are 27.482. */
 import { zero } from '../numbers/exact.ts';
-import { isFault, rangeText, readMark, readRange } from './mark.ts';
+import { allowedRange, isFault, readMark, readRange } from './mark.ts';
 import { notOnSheet } from './not-on-sheet.ts';
 import { pointsTaken, readPenalties } from './penalties.ts';
 import { fault, type GoReading, noParts } from './reading.ts';
@@ -16,7 +16,7 @@ export function measuredReading(
   const ruling = readRuling(sheet, go.ruling);
   const read =
     go.measure === undefined
-      ? fault('measure_missing', '/measure', { allowed: rangeText(sheet.measure) })
+      ? fault('measure_missing', '/measure', { allowed: allowedRange(sheet.measure) })
       : readMark(go.measure, readRange(sheet.measure), { at: '/measure', position: undefined });
   const measure = isFault(read) ? undefined : read;
   return {

@@ -10,7 +10,7 @@ const allParts: readonly GoPart[] = ['maneuvers', 'extras', 'penalties', 'errors
 export function notOnSheet(go: Go, parts: readonly GoPart[]): readonly GoFault[] {
   return allParts
     .filter((part) => !parts.includes(part) && isWritten(go[part]))
-    .map((part) => fault('not_on_this_sheet', `/${part}`, { allowed: parts.join(', ') || 'none' }));
+    .map((part) => fault('not_on_this_sheet', `/${part}`, { allowed: { kind: 'codes', codes: parts } }));
 }
 
 function isWritten(value: Go[GoPart]): boolean {

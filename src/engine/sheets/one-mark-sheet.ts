@@ -1,6 +1,6 @@
 /** One mark for the whole go, 0 to 100: score = mark - penalties. 84.5 - 4 = 80.5. */
 import { zero } from '../numbers/exact.ts';
-import { isFault, rangeText, readMark, readRange } from './mark.ts';
+import { allowedRange, isFault, readMark, readRange } from './mark.ts';
 import { notOnSheet } from './not-on-sheet.ts';
 import { pointsTaken, readPenalties } from './penalties.ts';
 import { fault, type GoReading, noParts } from './reading.ts';
@@ -12,7 +12,7 @@ export function oneMarkReading(sheet: OneMarkSheet, maneuvers: readonly SheetMan
   const ruling = readRuling(sheet, go.ruling);
   const read =
     go.mark === undefined
-      ? fault('mark_missing', '/mark', { allowed: rangeText(sheet.mark) })
+      ? fault('mark_missing', '/mark', { allowed: allowedRange(sheet.mark) })
       : readMark(go.mark, readRange(sheet.mark), { at: '/mark', position: undefined });
   const mark = isFault(read) ? undefined : read;
   return {

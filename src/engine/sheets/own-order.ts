@@ -22,7 +22,8 @@ export function ownOrderFaults(
       entries.every((entry) => tie.entries.includes(entry) && !seen.has(entry));
     for (const entry of entries) seen.add(entry);
     if (whole) return [];
-    const allowed = tie !== undefined && tie.entries.length > 1 ? tie.entries.join(', ') : 'no tie';
+    const isTied = tie !== undefined && tie.entries.length > 1;
+    const allowed = { kind: 'tie', entries: isTied ? tie.entries : [] } as const;
     return [
       cardFault('own_order_not_a_tie', entries[0], {
         at: `/ownOrder/${index}`,

@@ -65,5 +65,10 @@ function outsideTotal({ totalRange }: PatternSheet, score: Exact): readonly GoFa
   if (totalRange === null) return [];
   const { low, high } = totalRange;
   if (score.compare(exact(low)) >= 0 && score.compare(exact(high)) <= 0) return [];
-  return [fault('total_out_of_range', '', { written: recordText(score), allowed: `${low} to ${high}` })];
+  return [
+    fault('total_out_of_range', '', {
+      written: recordText(score),
+      allowed: { kind: 'range', low, high, step: undefined },
+    }),
+  ];
 }

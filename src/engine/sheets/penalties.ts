@@ -1,6 +1,6 @@
 /** Penalties: each as often as it was taken, against a maneuver or against the whole go. */
 import { type Exact, exact, sum } from '../numbers/exact.ts';
-import { positionsText } from './maneuver-marks.ts';
+import { allowedPositions } from './maneuver-marks.ts';
 import { byPosition, fault } from './reading.ts';
 import type { Go, GoFault, Penalty, ScoreParts, SheetManeuver } from './types.ts';
 
@@ -22,11 +22,11 @@ export function readPenalties(
     const at = `/penalties/${index}`;
     const takes = points.get(code);
     if (takes === undefined) {
-      const allowed = [...points.keys()].join(', ') || 'none';
+      const allowed = { kind: 'codes', codes: [...points.keys()] } as const;
       faults.push(fault('penalty_unknown', `${at}/code`, { position, written: code, allowed }));
     } else parts.push({ code, position, points: takes });
     if (position !== undefined && !known.has(position)) {
-      const more = { written: String(position), allowed: positionsText(known) };
+      const more = { written: String(position), allowed: allowedPositions(known) };
       faults.push(fault('maneuver_unknown', `${at}/position`, { position, ...more }));
     }
   }

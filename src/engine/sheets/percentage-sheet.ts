@@ -82,11 +82,10 @@ interface ErrorsReading {
 /** First error 2, second 4: together 6 where they are cumulative; a third, where two are listed, eliminates. */
 function readErrors({ errorsOfCourse }: PercentageSheet, count: number): ErrorsReading {
   if (!Number.isSafeInteger(count) || count < 0 || Object.is(count, -0)) {
-    const more = { written: String(count), allowed: 'a whole number from 0' };
     return {
       takes: zero,
       eliminates: false,
-      faults: [fault('errors_not_a_count', '/errorsOfCourse', more)],
+      faults: [fault('errors_not_a_count', '/errorsOfCourse', { written: String(count) })],
     };
   }
   const { takes, cumulative } = errorsOfCourse;

@@ -37,7 +37,8 @@ function rankedFault(entry: { going: boolean | undefined; twice: boolean; out: b
 function lengthFaults(ranking: readonly (readonly string[])[], needed: number): readonly CardFault[] {
   const ranked = ranking.flat().length;
   const before = ranked - (ranking.at(-1)?.length ?? 0);
-  const more = { at: '/ranking', written: String(ranked), allowed: String(needed) };
+  const allowed = { kind: 'places', first: needed } as const;
+  const more = { at: '/ranking', written: String(ranked), allowed };
   if (ranked < needed) return [cardFault('ranking_too_short', undefined, more)];
   const beyond = ranked > needed && before >= needed;
   const empty = ranking.some((group) => group.length === 0);

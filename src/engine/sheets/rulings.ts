@@ -26,7 +26,7 @@ export function readRuling(sheet: ScoreSheet, ruling: Go['ruling']): RulingReadi
   const known = written(sheet.rulings);
   const effect = known.get(code);
   if (effect === undefined) {
-    const allowed = [...known.keys()].join(', ') || 'none';
+    const allowed = { kind: 'codes', codes: [...known.keys()] } as const;
     return { ...none, faults: [fault('ruling_unknown', '/ruling/code', { written: code, allowed })] };
   }
   const part = { code, effect };
@@ -52,6 +52,6 @@ export function rulingStillMissing(
 ): readonly GoFault[] {
   const unseen = flags.find((flag) => flag.kind === 'not-seen' && flag.treatedAs === 'absent');
   if (go.ruling !== undefined || unseen?.kind !== 'not-seen') return [];
-  const allowed = Object.keys(sheet.rulings).join(', ') || 'none';
+  const allowed = { kind: 'codes', codes: Object.keys(sheet.rulings) } as const;
   return [fault('ruling_missing', '/ruling', { position: unseen.position, allowed })];
 }

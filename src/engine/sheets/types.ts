@@ -226,6 +226,21 @@ export interface GoFault {
   readonly position: number | undefined;
   /** What was written there, as it was written; `sentences/` turns the fault into words. */
   readonly written: string | undefined;
-  /** What is allowed there, e.g. `"-3 to 3 by 0.5"`, or the codes that the sheet knows. */
-  readonly allowed: string | undefined;
+  readonly allowed: Allowed | undefined;
 }
+
+/** What may be written there instead. Decimals and codes as the sheet has them. */
+export type Allowed =
+  /** From..to, both included; `step` is `undefined` where any number between them will do. */
+  | {
+      readonly kind: 'range';
+      readonly low: Decimal;
+      readonly high: Decimal;
+      readonly step: Decimal | undefined;
+    }
+  /** Names that the sheet knows; empty: it knows none. */
+  | { readonly kind: 'codes'; readonly codes: readonly string[] }
+  /** So many places are ranked. */
+  | { readonly kind: 'places'; readonly first: number }
+  /** The whole tie; empty: there is none. */
+  | { readonly kind: 'tie'; readonly entries: readonly string[] };

@@ -6,6 +6,7 @@ import { ruleFaultSentence } from '../../engine/sentences/rule-sentences.ts';
 import { sheetFaultSentence } from '../../engine/sentences/sheet-fault-sentences.ts';
 import { checkManeuvers } from '../../engine/sheets/check-maneuvers.ts';
 import type { ScoreSheet, SheetManeuver } from '../../engine/sheets/types.ts';
+import { told } from '../../language/index.ts';
 import { problem } from '../../platform/problems/index.ts';
 
 export interface FitSeat {
@@ -36,7 +37,7 @@ export function mustFit({ sheet, maneuvers, rule, drawSeed, seats }: ClassParts)
   if (patternFaults.length > 0) {
     const errors = patternFaults.map((fault) => ({
       field: `/patternId${fault.at}`,
-      message: sheetFaultSentence(fault),
+      message: told((speech) => sheetFaultSentence(fault, speech)),
     }));
     throw problem('sheet_invalid', { errors });
   }
@@ -52,5 +53,5 @@ export function mustFit({ sheet, maneuvers, rule, drawSeed, seats }: ClassParts)
 
 const fieldFault = (fault: RuleFault) => ({
   field: `/placingRule${fault.at}`,
-  message: ruleFaultSentence(fault),
+  message: told((speech) => ruleFaultSentence(fault, speech)),
 });

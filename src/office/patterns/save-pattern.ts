@@ -1,5 +1,6 @@
 import { checkDrawing } from '../../engine/patterns/check-drawing.ts';
 import { drawingFaultSentence } from '../../engine/sentences/drawing-fault-sentences.ts';
+import { told } from '../../language/index.ts';
 import { appendLine } from '../../ledger/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import type { Transaction } from '../../platform/database.ts';
@@ -80,7 +81,7 @@ function mustShowThePattern({ drawing, maneuvers }: NewPattern): void {
   if (drawing === null) return;
   const errors = checkDrawing(drawing, maneuvers).map((fault) => ({
     field: `/drawing${fault.at}`,
-    message: drawingFaultSentence(fault),
+    message: told((speech) => drawingFaultSentence(fault, speech)),
   }));
   if (errors.length > 0) throw problem('drawing_invalid', { errors });
 }

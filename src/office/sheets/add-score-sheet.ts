@@ -1,6 +1,7 @@
 import { sheetFaultSentence } from '../../engine/sentences/sheet-fault-sentences.ts';
 import { checkSheet } from '../../engine/sheets/check-sheet.ts';
 import type { ScoreSheet } from '../../engine/sheets/types.ts';
+import { told } from '../../language/index.ts';
 import type { AppParts } from '../../platform/app-parts.ts';
 import { fingerprint } from '../../platform/canonical-json.ts';
 import type { Transaction } from '../../platform/database.ts';
@@ -41,7 +42,10 @@ export async function addScoreSheet(
 }
 
 function mustMakeSense(sheet: ScoreSheet): void {
-  const errors = checkSheet(sheet).map((fault) => ({ field: fault.at, message: sheetFaultSentence(fault) }));
+  const errors = checkSheet(sheet).map((fault) => ({
+    field: fault.at,
+    message: told((speech) => sheetFaultSentence(fault, speech)),
+  }));
   if (errors.length > 0) throw problem('sheet_invalid', { errors });
 }
 

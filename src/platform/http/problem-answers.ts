@@ -2,7 +2,7 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import type { App } from '../app-parts.ts';
 import { problemFromDatabase } from '../problems/database-problems.ts';
-import { Problem, type ProblemCode, problem, problemCatalogue } from '../problems/index.ts';
+import { type FieldFault, Problem, type ProblemCode, problem, problemCatalogue } from '../problems/index.ts';
 import { describeFailure } from './quiet-log.ts';
 import { headersOfEarlyRefusals } from './security-headers.ts';
 
@@ -42,7 +42,7 @@ export function sendProblem(reply: FastifyReply, request: FastifyRequest, refusa
     code,
     detail,
     whatToDo,
-    errors,
+    errors: errors?.map(({ field, message }) => ({ field, message: inWords(message, request) })),
     requestId: request.id,
   };
   reply
@@ -51,6 +51,9 @@ export function sendProblem(reply: FastifyReply, request: FastifyRequest, refusa
     .type(problemMediaType)
     .send(JSON.stringify({ ...more, ...body }));
 }
+
+const inWords = (message: FieldFault['message'], { headers }: FastifyRequest): string =>
+  typeof message === 'string' ? message : message(headers['accept-language']);
 
 interface KnownRoute {
   readonly methods: readonly string[];

@@ -1,2 +1,2 @@
 export { type ProblemCode, problemCatalogue } from './catalogue.ts';
-export { type FieldFault, Problem, type ProblemDetails, problem } from './problem.ts';
+export { type FieldFault, Problem, type ProblemDetails, problem, type Told } from './problem.ts';

@@ -6,8 +6,11 @@ import { type ProblemCode, problemCatalogue } from './catalogue.ts';
 export interface FieldFault {
   /** JSON pointer into the body ("/goes/2/maneuvers/0/mark"), or "query/limit", "params/showId", "headers/if-match". */
   readonly field: string;
-  readonly message: string;
+  readonly message: string | Told;
 }
+
+/** A message that is made when it is sent: it gets the header Accept-Language of whoever reads it. */
+export type Told = (acceptLanguage: string | undefined) => string;
 
 export interface RefusedPass {
   /** Who used it. */

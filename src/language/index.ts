@@ -1,0 +1,2 @@
+/** In which language an answer is given. */
+export { english, speeches, speechFor, tellIn, told } from './speeches.ts';
