@@ -1,7 +1,7 @@
 /** The preview: what the cards that are signed so far come to, and what the rule still allows where a tie is open. */
 import { openTieSentence } from '../engine/sentences/placing-sentences.ts';
 import type { Speech } from '../engine/sentences/speech.ts';
-import { classHead, didNotGoAnswer, resultAnswers, ruleAnswer, whoIsWho } from './answers.ts';
+import { cardAnswers, classHead, didNotGoAnswer, resultAnswers, ruleAnswer, whoIsWho } from './answers.ts';
 import { loadWithCards, type Reader } from './class-records.ts';
 import { readClassState } from './read-board.ts';
 import { rulingKinds } from './schemas.ts';
@@ -28,6 +28,7 @@ function tabulationAnswer(tabulation: Tabulation, speech: Speech) {
     rule: ruleAnswer(records, body, speech),
     results: resultAnswers(records, body, speech),
     didNotGo: didNotGoAnswer(records, body),
+    cards: cardAnswers(records, { body, cards, speech }),
     openTies: openTiesOf(tabulation, speech),
     ownTies: cards.flatMap(({ seat, checked }) =>
       checked.openTies.map((tied) => ({

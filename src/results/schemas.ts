@@ -178,6 +178,11 @@ export const tabulationAnswer = z
     rule: z.array(z.string()),
     results: z.array(oneResult),
     didNotGo: z.array(absentLine),
+    cards: z
+      .array(publishedCard)
+      .describe(
+        'The signed cards, so that the judges can be read side by side; none is hidden from the office.',
+      ),
     openTies: z.array(openTieAnswer),
     ownTies: z
       .array(z.object({ seatId: id, judge: z.string(), backNumbers: z.array(ordinal) }))
