@@ -60,8 +60,8 @@ describe('a card before it is signed', () => {
     // 70 + 0.5 - 3
     expect(saved.body.score).toMatchObject({ score: '67.5', base: '70', tier: 'kept-pattern' });
     expect(saved.body.missing.map(({ message }: { message: string }) => message)).toEqual([
-      'maneuver 2 (Jog a circle left): no mark yet; write -3 to 3 by 0.5, or say that it was not seen',
-      'maneuver 3 (Lope to C): no mark yet; write -3 to 3 by 0.5, or say that it was not seen',
+      'maneuver 2 (Jog a circle left): no mark yet; write −3 to 3 by 0.5, or say that it was not seen',
+      'maneuver 3 (Lope to C): no mark yet; write −3 to 3 by 0.5, or say that it was not seen',
       'form-and-effectiveness has no mark yet; write 0 to 5 by 0.5',
     ]);
     expect((await view()).goes[0]).toEqual(saved.body);

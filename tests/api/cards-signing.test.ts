@@ -115,12 +115,12 @@ describe('a judge signs her card', () => {
       {
         field: `/content/goes/${entry(0)}/maneuvers`,
         message:
-          '101, maneuver 2 (Jog a circle left): no mark yet; write -3 to 3 by 0.5, or say that it was not seen',
+          '101, maneuver 2 (Jog a circle left): no mark yet; write −3 to 3 by 0.5, or say that it was not seen',
       },
       {
         field: `/content/goes/${entry(0)}/maneuvers`,
         message:
-          '101, maneuver 3 (Lope to C): no mark yet; write -3 to 3 by 0.5, or say that it was not seen',
+          '101, maneuver 3 (Lope to C): no mark yet; write −3 to 3 by 0.5, or say that it was not seen',
       },
       {
         field: `/content/goes/${entry(0)}/extras/form-and-effectiveness`,
