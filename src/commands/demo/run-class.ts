@@ -23,9 +23,9 @@ export async function runClass(given: ClassToRun): Promise<void> {
   const { state } = demoClass;
   if (neverJudged.has(state)) return;
   const cards = await cardsOf(given);
-  if (state === 'under-way') return markSome(given, cards);
+  if (talesOf(demoClass, 'goes-marked').length > 0) return markSome(given, cards);
   const signed = await signAll(given, cards);
-  if (state === 'cards-in') return;
+  if (state === 'under-way' || state === 'cards-in') return;
   const office = ground;
   await postClass(office, { classId: ready.id, state: 'provisional' });
   if (state === 'provisional') return;
@@ -101,13 +101,14 @@ async function orderOfGo({ ground, ready }: ClassToRun): Promise<number[]> {
 
 /**
  * The judges write side by side. Those at odd seats save each go as it ends; the others had no signal, and send
- * the whole card when they sign. A card on paper gives no signature.
+ * the whole card when they sign. A card on paper gives no signature, nor does one that is missing yet.
  */
 function signAll(given: ClassToRun, cards: readonly WrittenCard[]): Promise<(SignedRevision | undefined)[]> {
   const { ground, demoClass, ready } = given;
   const sign = async ({ seatId, judge }: ReadySeat, index: number): Promise<SignedRevision | undefined> => {
     const meant = cards[index];
     if (meant === undefined) throw new Error(`nothing was written at seat ${index + 1}`);
+    if (talesOf(demoClass, 'card-missing').some((tale) => tale.judge === index + 1)) return undefined;
     const onPaper = talesOf(demoClass, 'paper').find((tale) => tale.judge === index + 1);
     if (onPaper !== undefined) {
       await enterFromPaper(given, { tale: onPaper, seatId, card: meant });
