@@ -15,6 +15,7 @@ export const paths = {
   entries: (showId: string) => `${ofShow(showId)}/entries`,
   phones: (showId: string) => `${ofShow(showId)}/phones`,
   queries: (showId: string) => `${ofShow(showId)}/queries`,
+  paperOfClass: (showId: string, classId: string) => `${ofClass(showId, classId)}/paper`,
   paper: (showId: string, paperCardId: string) => `${ofShow(showId)}/paper/${paperCardId}`,
   ledger: (showId: string) => `${ofShow(showId)}/ledger`,
   rehearsal: (showId: string) => `${ofShow(showId)}/rehearsal`,

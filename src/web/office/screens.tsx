@@ -1,6 +1,8 @@
 /** Which screen stands at which address below /office. The first that fits is shown. */
 import type { ComponentType } from 'preact';
 import { DayScreen } from './day/day-screen.tsx';
+import { ClassPaperScreen } from './paper/class-paper-screen.tsx';
+import { PaperCardScreen } from './paper/paper-card-screen.tsx';
 import { QueriesScreen } from './queries/queries-screen.tsx';
 
 /** `'/shows/:showId/x'` -> `{ showId: string }` */
@@ -24,7 +26,9 @@ const at = <Path extends string>(path: Path, Screen: ComponentType<ParamsOf<Path
 export const screens: readonly ScreenAt[] = [
   at('/shows/:showId', DayScreen),
   at('/shows/:showId/queries', QueriesScreen),
+  at('/shows/:showId/paper/:paperCardId', PaperCardScreen),
+  at('/shows/:showId/classes/:classId/paper', ClassPaperScreen),
 ];
 
 /** Files of words that the screens need, from `src/web/words/<language>/`. */
-export const topics = ['shared', 'office', 'office-queries'];
+export const topics = ['shared', 'office', 'office-queries', 'office-paper'];

@@ -3,9 +3,9 @@
  * the sheet marks by halves, `*3` behind the mark is penalty number 3 of the key beside the form, `/` is "not seen".
  * A comma is a point, ½ is .5, and what is not understood is kept as it was typed, for the check to name.
  */
-import { exact, onStep, parseDecimal } from '../../../engine/numbers/exact.ts';
+import { type Decimal, exact, onStep, parseDecimal } from '../../../engine/numbers/exact.ts';
 import { recordText } from '../../../engine/numbers/number-text.ts';
-import type { Decimal, MarkRange, Penalty } from '../../../engine/sheets/types.ts';
+import type { MarkRange, Penalty } from '../../../engine/sheets/types.ts';
 
 /** A mark, "not seen", or nothing yet. */
 export type TypedMark =

@@ -1,0 +1,19 @@
+/** The photo is asked for with the pass of the session: it has no address that could be shared. */
+import { type FaultWords, noSignal } from '../../shared/fault-words.ts';
+import { askAsOffice } from '../../shared/office-client.ts';
+import { problemIn, wordsFor } from '../../shared/problem-words.ts';
+
+export type PhotoOutcome =
+  | { readonly ok: true; readonly bytes: Blob }
+  | { readonly ok: false; readonly words: FaultWords };
+
+/** Never rejects. */
+export async function photoOf(paperCardId: string): Promise<PhotoOutcome> {
+  try {
+    const answer = await askAsOffice({ path: `/v1/paper-cards/${paperCardId}/photo` });
+    if (!answer.ok) return { ok: false, words: wordsFor(await problemIn(answer)) };
+    return { ok: true, bytes: await answer.blob() };
+  } catch {
+    return { ok: false, words: noSignal };
+  }
+}
