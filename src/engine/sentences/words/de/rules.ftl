@@ -54,7 +54,7 @@ rule-places = { $given ->
    *[other] Es werden { COUNT($given) } Plätze vergeben.
 }
 
-# Was an einer Platzierungsregel nicht stimmt, für das Meldebüro.
+# Was an einer Platzierungsregel nicht stimmt, für das Meldestelle.
 rule-fault-needs_scores = Dieses Verfahren zählt Wertungen zusammen, und der Vordruck der Prüfung gibt keine: bitte ein Verfahren wählen, das Plätze zusammenführt.
 rule-fault-needs_maneuvers = Diese Stichregel vergleicht Manövernoten: bitte die Manöver der Reihe nach nennen, auf einem Vordruck, der Manöver benotet.
 rule-fault-needs_form = Diese Stichregel vergleicht Haltung oder Gesamtnoten, und der Vordruck der Prüfung hat keine.
