@@ -1,11 +1,18 @@
 /** Finding an entry and what it got, without an account. */
 import { openTo } from '../access/index.ts';
+import { tellIn } from '../language/index.ts';
 import type { FeatureRoutes } from '../platform/app-parts.ts';
 import { refusals } from '../platform/http/refusals.ts';
 import { LookUp } from './look-up.ts';
-import { foundAnswer, lookUpParams, lookUpQuery, numberAnswer, numberParams } from './look-up-schemas.ts';
-
-export { LookUp } from './look-up.ts';
+import {
+  foundAnswer,
+  lookUpParams,
+  lookUpQuery,
+  numberAnswer,
+  numberParams,
+  numberResultsAnswer,
+} from './look-up-schemas.ts';
+import { readNumberResults } from './number-results.ts';
 
 const tags = ['Results'];
 
@@ -38,6 +45,22 @@ export const lookUpRoutes: FeatureRoutes = async (app, { parts }) => {
     handler: async ({ params }, reply) => {
       reply.header('cache-control', 'no-cache');
       return lookUp.number(params.showId, params.backNumber);
+    },
+  });
+
+  app.get('/shows/:showId/numbers/:backNumber/results', {
+    config: openTo('everyone'),
+    schema: {
+      tags,
+      summary: 'What one entry got, from whom, on which maneuver, and why',
+      params: numberParams,
+      response: { 200: numberResultsAnswer, ...refusals('not_found') },
+    },
+    handler: async (request, reply) => {
+      const { showId, backNumber } = request.params;
+      const speech = tellIn(request, reply);
+      reply.header('cache-control', 'no-cache');
+      return readNumberResults(parts.db, lookUp, { showId, backNumber, speech });
     },
   });
 };

@@ -1,7 +1,8 @@
 /** What everyone may look up: entries in their public form, and what they got. */
 import { z } from 'zod';
+import { patternBody } from '../office/index.ts';
 import { id } from '../platform/http/id.ts';
-import { classStates } from '../results/index.ts';
+import { classStates, entryAnswer } from '../results/index.ts';
 
 const instant = z.iso.datetime();
 
@@ -80,3 +81,33 @@ export const foundAnswer = z
   .describe('Only what is public is looked through: a name that a family keeps private finds nothing.');
 
 export const numberAnswer = z.strictObject({ show, ...entryHead, classes: z.array(classLine) });
+
+const { results, rule, sheet, history } = entryAnswer.shape;
+const { goes, ...card } = entryAnswer.shape.cards.element.shape;
+const { place, score, remarks, marks } = goes.element.shape;
+
+/** What is posted of one entry in one class. */
+const postedOfEntry = z.strictObject({
+  rule,
+  results,
+  sheet,
+  history,
+  cards: z
+    .array(z.strictObject({ ...card, go: z.strictObject({ place, score, remarks, marks }).nullable() }))
+    .describe('In the order of the panel; empty where the show publishes no cards, or not yet.'),
+});
+
+export const numberResultsAnswer = z
+  .strictObject({
+    show,
+    ...entryHead,
+    classes: z.array(
+      classLine.omit({ results: true }).extend({
+        posted: postedOfEntry.nullable().describe('null: not posted, or the entry is not in what is posted.'),
+        pattern: patternBody
+          .nullable()
+          .describe('null: there is none, or the class is neither drawn nor called.'),
+      }),
+    ),
+  })
+  .describe('Everything that a family may read of one entry of a show, in one answer.');

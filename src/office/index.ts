@@ -18,6 +18,7 @@ import { showRoutes } from './shows/routes.ts';
 export { type ClassEntryStatus, isGoing } from './class-entries/status.ts';
 export { eraseQueryWords } from './exhibitors/query-words.ts';
 export { changed, created, once } from './once.ts';
+export { patternBody } from './patterns/pattern-schemas.ts';
 export { readPublicPattern } from './patterns/public-pattern.ts';
 export { wording } from './schemas/text.ts';
 export { addScoreSheet } from './sheets/add-score-sheet.ts';

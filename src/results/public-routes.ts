@@ -61,8 +61,10 @@ export function publicRoutes(app: App, parts: AppParts): void {
         response: { 200: entryAnswer, ...refusals('not_found', 'class_not_posted') },
       },
     },
-    async (request, reply) =>
-      readEntryResult(parts.db, { ...request.params, speech: tellIn(request, reply) }),
+    async (request, reply) => {
+      const { classId, backNumber } = request.params;
+      return readEntryResult(parts.db, { classId, entry: { backNumber }, speech: tellIn(request, reply) });
+    },
   );
   app.get(
     '/classes/:classId/postings',

@@ -101,23 +101,26 @@ export async function readPostedResult(reader: Reader, classId: string, speech: 
 
 interface EntryAsked {
   readonly classId: string;
-  readonly backNumber: number;
+  /** By the number that was worn then, or by the id that never changes. */
+  readonly entry: { readonly backNumber: number } | { readonly classEntryId: string };
   readonly speech: Speech;
 }
 
 /** One entry: place, reasons, and what each judge gave. Throws not_found, class_not_posted. */
-export async function readEntryResult(reader: Reader, { classId, backNumber, speech }: EntryAsked) {
+export async function readEntryResult(reader: Reader, { classId, entry: asked, speech }: EntryAsked) {
   const records = await loadClassRecords(reader, classId);
   const posting = mustBePosted(records);
   const { body } = posting;
-  const entry = body.entries.find((one) => one.backNumber === backNumber);
-  if (entry === undefined)
-    throw problem('not_found', { detail: `Back number ${backNumber} is not in this class.` });
+  const entry = body.entries.find((one) =>
+    'backNumber' in asked ? one.backNumber === asked.backNumber : one.id === asked.classEntryId,
+  );
+  if (entry === undefined) throw problem('not_found', { detail: 'The entry is not in the posted result.' });
   return {
     practice: records.ofClass.practice,
     class: classHead(records),
     posting: postingSummaryAnswer(posting),
     ...whoIsWho(records, body).shown(entry.id),
+    rule: ruleAnswer(records, body, speech),
     results: resultsOf({ records, speech }, body, entry.id),
     sheet: sheetAnswer(records.ofClass),
     cards: await publishedCards(reader, { records, posting, speech, only: entry.id }),

@@ -215,6 +215,7 @@ export const entryAnswer = z
     backNumber: ordinal,
     name: z.string(),
     horse: z.string().nullable(),
+    rule: z.array(z.string()).describe('How the class is placed, in sentences.'),
     results: z.array(entryResult),
     sheet: sheetOfResult,
     cards: z.array(publishedCard),

@@ -258,6 +258,42 @@ describe('the marks of a published card', () => {
   });
 });
 
+describe('everything of one entry in one answer', () => {
+  test('place, reasons, marks, what was said before, and the pattern; in the language that is asked for', async () => {
+    const judged = await setUpJudgedClass(service);
+    await judged.sign(0, goesOf(['1', '0', '0'], ['0', '0', '0'], ['2', '0', '0']));
+    await judged.publish('provisional');
+    const read = (language: string) =>
+      http()
+        .get(`/v1/shows/${judged.showId}/numbers/101/results`)
+        .set('accept-language', language)
+        .expect(200);
+    const [line] = (await read('en')).body.classes;
+    const entry = (await judged.get('/result/entries/101').expect(200)).body;
+    expect(line).toMatchObject({
+      classId: judged.classId,
+      posting: { version: 1 },
+      posted: { results: entry.results, rule: entry.rule, sheet: entry.sheet, history: entry.history },
+      pattern: { maneuvers: [{ name: 'Walk to B' }, {}, {}] },
+    });
+    expect(line.posted.cards[0]).toMatchObject({
+      judge: 'Judge 1',
+      go: { score: '74', marks: { base: '70' } },
+    });
+    expect((await read('de')).body.classes[0].posted.results[0].because).not.toEqual(
+      entry.results[0].because,
+    );
+  });
+
+  test('before the posting nothing of the cards is in it', async () => {
+    const judged = await setUpJudgedClass(service);
+    await judged.sign(0, goesOf(['1', '0', '0'], ['0', '0', '0'], ['2', '0', '0']));
+    const answer = await http().get(`/v1/shows/${judged.showId}/numbers/101/results`).expect(200);
+    expect(answer.body.classes[0]).toMatchObject({ state: 'cards-in', posting: null, posted: null });
+    expect(answer.text).not.toMatch(/"marks"|"score"/);
+  });
+});
+
 describe('words as they are looked up', () => {
   test('lose accents and case, and keep what they are made of', () => {
     expect(askedWords(' Ärger, ŁÓDŹ-süd ')).toEqual(['arger', 'lodz', 'sud']);

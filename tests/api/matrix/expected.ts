@@ -132,6 +132,7 @@ export const expected: Readonly<Record<string, Row>> = {
   // A family finds its entry, asks, and follows by a code what the office answers. No pass is looked at for a code.
   'GET /v1/shows/:showId/look-up': row(everyone, 'show'),
   'GET /v1/shows/:showId/numbers/:backNumber': row(everyone, 'show'),
+  'GET /v1/shows/:showId/numbers/:backNumber/results': row(everyone, 'show'),
   'POST /v1/classes/:classId/queries': row(everyone, 'anywhere'),
   'GET /v1/queries/followed': row(everyone, 'anywhere'),
   'POST /v1/queries/followed/withdrawals': row(everyone, 'anywhere'),
