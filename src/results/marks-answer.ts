@@ -6,6 +6,7 @@ import { type Go, type JudgeScore, rulingCodes, type ScoreSheet } from '../engin
 import type { LoadedClass } from '../office/index.ts';
 
 const number = z.string().describe('An exact number as text.');
+const takes = number.describe('Points, or seconds, that it takes; positive.');
 const position = z.int().min(1).max(1_000_000).describe('Position of the maneuver in the pattern, from 1.');
 
 /** What the marks stand on; said once for all goes of the class. */
@@ -54,17 +55,14 @@ export const marksOfGo = z.object({
       position,
       mark: number.nullable().describe('null: not seen.'),
       counts: number.nullable().describe('The mark times its coefficient; null: left out, as not seen.'),
+      penalties: z.array(z.object({ code: z.string(), points: takes })),
       remark: z.string().nullable(),
     }),
   ),
   extras: z.array(z.object({ code: z.string(), mark: number, counts: number })),
-  penalties: z.array(
-    z.object({
-      code: z.string(),
-      position: position.nullable().describe('null: against the go as a whole.'),
-      points: number.describe('Points, or seconds, that it takes; positive.'),
-    }),
-  ),
+  penalties: z
+    .array(z.object({ code: z.string(), position: position.nullable(), points: takes }))
+    .describe('Against the go as a whole, or at a maneuver that has no mark.'),
   errorsOfCourse: number.nullable().describe('What they take off; null: none.'),
   ruling: z
     .object({
@@ -89,19 +87,23 @@ export function marksAnswer(
   go: Go | undefined,
 ): MarksOfGo {
   const remarks = new Map((go?.maneuvers ?? []).map((one) => [one.position, one.remark]));
+  const marked = new Set(parts.maneuvers.map((one) => one.position));
   const limit = flags.find((flag) => flag.kind === 'lower-limit');
   return {
     base: hasBase(sheet, score) ? recordText(parts.base) : null,
     maneuvers: parts.maneuvers.map(({ position: at, mark, counts }) => ({
       ...{ position: at, mark: textOf(mark), counts: textOf(counts) },
+      penalties: parts.penalties
+        .filter((one) => one.position === at)
+        .map(({ code, points }) => ({ code, points: recordText(points) })),
       remark: remarks.get(at) ?? null,
     })),
     extras: parts.extras.map(({ code, mark, counts }) => ({
       ...{ code, mark: recordText(mark), counts: recordText(counts) },
     })),
-    penalties: parts.penalties.map(({ code, position: at, points }) => ({
-      ...{ code, position: at ?? null, points: recordText(points) },
-    })),
+    penalties: parts.penalties
+      .filter((one) => one.position === undefined || !marked.has(one.position))
+      .map((one) => ({ code: one.code, position: one.position ?? null, points: recordText(one.points) })),
     errorsOfCourse: parts.errorsOfCourse.equals(zero) ? null : recordText(parts.errorsOfCourse),
     ruling: rulingAnswer(parts.ruling, go?.ruling?.remark),
     lowerLimit: limit?.kind === 'lower-limit' ? limit.sum : null,

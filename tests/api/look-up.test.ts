@@ -216,10 +216,13 @@ describe('the marks of a published card', () => {
       maneuvers: [
         { position: 1, mark: '0.5', counts: '0.5', remark: '[0:12] soft' },
         { position: 2, mark: null, remark: null },
-        { position: 3, mark: '-1', counts: '-1', remark: null },
+        {
+          ...{ position: 3, mark: '-1', counts: '-1', remark: null },
+          penalties: [{ code: penalty.code, points: penalty.points }],
+        },
       ],
       extras: [{ code: 'form-and-effectiveness', mark: '3', counts: '3' }],
-      penalties: [{ code: penalty.code, position: 3, points: penalty.points }],
+      penalties: [],
       ruling: { code: 'off-pattern' },
       remark: 'A steady hand.',
     });
