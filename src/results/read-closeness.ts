@@ -8,6 +8,7 @@ import type { Speech } from '../engine/sentences/speech.ts';
 import type { ScoreSheet } from '../engine/sheets/types.ts';
 import { judgeAnswer, whoIsWho } from './answers.ts';
 import { type ClassRecords, loadClassRecords, type Reader } from './class-records.ts';
+import { goesByJudge } from './goes-by-judge.ts';
 import { postedCards } from './posted-cards.ts';
 import { type PostingBody, placingInput } from './posting-body.ts';
 import { mustBePosted } from './read-result.ts';
@@ -45,13 +46,14 @@ export async function readMargins(
 }
 
 export async function readAgreement(reader: Reader, classId: string, speech: Speech) {
-  const { records, cards } = await loadPosted(reader, classId);
+  const { records, body, cards } = await loadPosted(reader, classId);
   const went = records.entries.flatMap(({ goPosition, classEntryId }) =>
     goPosition === null ? [] : [classEntryId],
   );
   const found = agreement(cards, went);
   const sentences = agreementSentences(found, tellerOf(records, speech));
-  return { agreement: agreementRecord(found), sentences };
+  const judges = goesByJudge(records, { body, cards, orderOfGo: went });
+  return { agreement: agreementRecord(found), sentences, judges };
 }
 
 async function loadPosted(reader: Reader, classId: string): Promise<Posted> {

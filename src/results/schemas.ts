@@ -263,6 +263,23 @@ export const marginsAnswer = z
 export const agreementAnswer = z.object({
   agreement: z.unknown(),
   sentences: z.array(z.string()),
+  judges: z
+    .array(
+      judgeSeat.extend({
+        better: z.enum(['higher', 'lower']).describe('Is more better, or less (times)?'),
+        goes: z
+          .array(
+            z.object({
+              backNumber: ordinal,
+              goPosition: ordinal.nullable().describe('From 1; null: not in the order of go.'),
+              place: z.string().describe('Place on this card; tied entries hold the better place.'),
+              score: number.nullable(),
+            }),
+          )
+          .describe('In the order of go.'),
+      }),
+    )
+    .describe('What each judge gave, in the order of the panel.'),
 });
 
 export const boardAnswer = z.object({

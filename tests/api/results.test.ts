@@ -419,9 +419,16 @@ describe('who reads what', () => {
     const { margins } = (await found.get('/margins', found.office).expect(200)).body;
     expect(margins[0]).toMatchObject({ ahead: 103, behind: 101, change: { by: 'points', size: '1.5' } });
     expect(margins[0].sentence).toMatch(/would have put 101 ahead of 103\.$/);
-    const { agreement, sentences } = (await found.get('/agreement', found.office).expect(200)).body;
+    const { agreement, sentences, judges } = (await found.get('/agreement', found.office).expect(200)).body;
     expect(agreement.together).toMatchObject({ judges: 3 });
     expect(sentences[0]).toContain('judges agreed');
+    expect(judges.map(({ seatOrder }: { seatOrder: number }) => seatOrder)).toEqual([1, 2, 3]);
+    const [first] = judges;
+    expect(first.goes.map(({ backNumber }: { backNumber: number }) => backNumber)).toEqual([101, 102, 103]);
+    const scores = first.goes.map(({ score }: { score: string }) => Number(score));
+    for (const { place, score } of first.goes) {
+      expect(Number(place)).toBe(1 + scores.filter((other: number) => other > Number(score)).length);
+    }
   });
 
   test('the preview, rulings, margins and posting are the office of this show alone', async () => {
