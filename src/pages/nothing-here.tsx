@@ -1,5 +1,6 @@
 /** An address that leads nowhere (404), in words. */
-import type { PublicPage } from '../web/shared/public-page.ts';
+import { PublicFrame } from '../web/shared/public-frame.tsx';
+import type { PublicPage, Seen } from '../web/shared/public-page.ts';
 import { useWords } from '../web/shared/words.tsx';
 
 export const nothingHere: PublicPage = {
@@ -11,15 +12,15 @@ export const nothingHere: PublicPage = {
   View: NothingHere,
 };
 
-function NothingHere() {
+function NothingHere({ address }: Seen) {
   const { t } = useWords();
   return (
-    <main class="sheet">
+    <PublicFrame address={address}>
       <h1>{t('shared-nothing-here')}</h1>
       <p>{t('shared-nothing-here-why')}</p>
       <p>
         <a href="/">{t('shared-all-shows')}</a>
       </p>
-    </main>
+    </PublicFrame>
   );
 }

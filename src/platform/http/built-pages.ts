@@ -21,21 +21,29 @@ export interface PageAssets {
   /** What the script will ask for at once. */
   readonly preloads: readonly string[];
   readonly styles: readonly string[];
+  /** Address of another file of the build, by its source below `src/web/`: `words/de/board.ftl?raw`. */
+  readonly addressOf: (source: string) => string | undefined;
 }
+
+const notBuilt: PageAssets = { script: undefined, preloads: [], styles: [], addressOf: () => undefined };
 
 /** `entry`: as the build knows it, below `src/web/`: `board/main.tsx`. Read once, at the start. */
 export function assetsOf(entry: string, folder = pagesOfBuild()): PageAssets {
   const listed = join(folder, 'assets.json');
-  if (!existsSync(listed)) return { script: undefined, preloads: [], styles: [] };
+  if (!existsSync(listed)) return notBuilt;
   const files = JSON.parse(readFileSync(listed, 'utf8')) as Record<string, BuiltFile>;
   const main = files[entry];
-  if (main === undefined) return { script: undefined, preloads: [], styles: [] };
+  if (main === undefined) return notBuilt;
   const parts = withImports(main, files);
   const address = (file: string) => `/${file}`;
   return {
     script: address(main.file),
     preloads: parts.slice(1).map(({ file }) => address(file)),
     styles: [...new Set(parts.toReversed().flatMap(({ css = [] }) => css))].map(address),
+    addressOf: (source) => {
+      const built = files[source];
+      return built === undefined ? undefined : address(built.file);
+    },
   };
 }
 

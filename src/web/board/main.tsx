@@ -1,5 +1,7 @@
 /** The script of the board's pages. */
 import '../shared/paper.css';
+import '../shared/public-frame.css';
+import './board.css';
 import { startPublicPage } from '../shared/start-public-page.tsx';
 import { boardPages } from './pages.tsx';
 

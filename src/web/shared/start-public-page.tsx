@@ -1,63 +1,62 @@
 /** In the browser: takes over a page that the service rendered, and makes it anew when something happens at the show. */
 import { hydrate } from 'preact';
-import { applyChoices, chosen } from './chosen.ts';
-import { followShow } from './live.ts';
+import { useEffect, useState } from 'preact/hooks';
+import { type Connection, ConnectionContext } from './connection.ts';
+import { followPage } from './follow-page.ts';
 import { loadWords } from './load-words.ts';
-import { askAsAnyone } from './public-client.ts';
-import { type Given, gather, type PublicPage } from './public-page.ts';
-import { WordsContext } from './words.tsx';
-
-/** What the service wrote into the page. */
-interface Rendered {
-  readonly page: string;
-  readonly address: Readonly<Record<string, string>>;
-  readonly given: Given;
-}
-
-/** Several events come at once when a class is posted; the page is asked for once. */
-const calmMilliseconds = 300;
+import type { Given, PublicPage, Rendered } from './public-page.ts';
+import { isLanguage, languages, type Words, WordsContext } from './words.tsx';
 
 export async function startPublicPage(pages: readonly PublicPage[]): Promise<void> {
-  const choices = chosen();
-  applyChoices(choices);
   const rendered = renderedHere();
   const page = pages.find(({ name }) => name === rendered?.page);
   const root = document.getElementById('page');
   if (rendered === undefined || page === undefined || root === null) return;
-  const { address } = rendered;
-  const words = await loadWords(choices.language, ['shared', ...page.topics]);
-  const show = (given: Given) => {
-    document.title = page.title(given, words);
-    hydrate(
-      <WordsContext.Provider value={words}>
-        <page.View given={given} address={address} />
-      </WordsContext.Provider>,
-      root,
-    );
-  };
-  show(rendered.given);
-  if (address.showId !== undefined)
-    followAndShow(address.showId, async () => {
-      const given = await gather(page, address, answerOf);
-      if (given !== undefined) show(given);
+  const { lang } = document.documentElement;
+  const language = isLanguage(lang) ? lang : languages[0];
+  const words = await loadWords(language, ['shared', ...page.topics]);
+  forgetChoicesInAddress();
+  hydrate(<LivePage {...{ page, rendered, words }} />, root);
+}
+
+interface PageToKeep {
+  readonly page: PublicPage;
+  readonly rendered: Rendered;
+  readonly words: Words;
+}
+
+function LivePage({ page, rendered, words }: PageToKeep) {
+  const { address, version } = rendered;
+  const [given, setGiven] = useState<Given>(rendered.given);
+  const [connection, setConnection] = useState<Connection>();
+  useEffect(() => {
+    const { showId } = address;
+    if (showId === undefined) return undefined;
+    return followPage({
+      ...{ showId, version },
+      concerns: (event) => page.concerns?.(event, rendered.given) ?? true,
+      show: (fresh) => {
+        setGiven(fresh);
+        document.title = page.title(fresh, words);
+      },
+      tell: setConnection,
     });
+  }, [page, rendered, words, address, version]);
+  return (
+    <WordsContext.Provider value={words}>
+      <ConnectionContext.Provider value={connection}>
+        <page.View given={given} address={address} />
+      </ConnectionContext.Provider>
+    </WordsContext.Provider>
+  );
 }
 
-function followAndShow(showId: string, again: () => Promise<void>): void {
-  let waiting: ReturnType<typeof setTimeout> | undefined;
-  // What is shown stays when the service does not answer: an old board is better than none.
-  const soon = () => {
-    clearTimeout(waiting);
-    waiting = setTimeout(() => void again().catch(() => undefined), calmMilliseconds);
-  };
-  followShow({ showId, ask: askAsAnyone, hear: soon });
-}
-
-async function answerOf(path: string): Promise<unknown> {
-  const answer = await askAsAnyone(path);
-  if (answer.ok) return answer.json();
-  if (answer.status < 500 && answer.status !== 429) return undefined;
-  throw new Error(`the service answered ${answer.status}`);
+/** They are kept in cookies by now; left in the address they would choose for whoever it is passed on to. */
+function forgetChoicesInAddress(): void {
+  const address = new URL(location.href);
+  address.searchParams.delete('language');
+  address.searchParams.delete('theme');
+  if (address.href !== location.href) history.replaceState(history.state, '', address);
 }
 
 function renderedHere(): Rendered | undefined {

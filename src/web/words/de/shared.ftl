@@ -39,3 +39,55 @@ shared-status-moved = in eine andere Prüfung verlegt
 shared-nothing-here = Hier ist nichts
 shared-nothing-here-why = Vielleicht ist die Adresse vertippt, oder die Veranstaltung hat die Seite weggenommen.
 shared-all-shows = Alle Turniere
+
+# Rund um die Seiten, die alle lesen.
+shared-where-you-are = Wo Sie sind
+shared-connection-live = Live: Was geschieht, steht hier sofort.
+shared-connection-looking = Sieht jede halbe Minute nach Neuem.
+shared-connection-lost = Keine Verbindung. Was Sie sehen, ist von { $time }; es geht von selbst weiter.
+shared-connection-back = Die Verbindung ist wieder da.
+shared-without-script = In diesem Browser bewegt sich die Seite nicht von selbst. Laden Sie sie neu, um Neues zu sehen.
+shared-show-time = Die Zeiten sind die des Turnierplatzes ({ $zone }).
+shared-too-much = Von hier wurde zu viel gefragt
+shared-too-much-why = Alle an einem Ort teilen sich eine Grenze von Anfragen in der Minute. Warten Sie eine Minute und laden Sie die Seite dann neu.
+shared-in-trouble = Der Dienst ist in Schwierigkeiten
+shared-in-trouble-why = Nichts von dem, was aushängt, ist verloren. Laden Sie die Seite in einer Minute neu; bleibt es so, sagen Sie es der Meldestelle.
+
+# Eine Note, wie sie gesprochen wird: "plus ein halb", "minus eineinhalb", "null".
+shared-spoken-mark = { $sign ->
+    [plus] plus
+    [minus] minus
+   *[none] {""}
+  } { $half ->
+    [only] ein halb
+    [and] { $whole } einhalb
+   *[no] { $whole }
+  }
+
+# Die Zeichnung einer Aufgabe.
+shared-drawing-label = Zeichnung der Aufgabe von oben, { $maneuvers } { $maneuvers ->
+    [one] Lektion
+   *[other] Lektionen
+  }{ $cones ->
+    [0] .
+    [one] , mit Pylone { $letters }.
+   *[other] , mit den Buchstaben { $letters }.
+  } Die Lektionen stehen in Worten daneben.
+shared-drawing-highlighted = Lektion { $highlighted } ist hervorgehoben.
+shared-drawing-start = Start
+shared-drawing-finish = Ende
+shared-drawing-walk = Schritt
+shared-drawing-trot = Trab oder Jog
+shared-drawing-canter = Galopp oder Lope
+shared-drawing-back = Rückwärts
+shared-drawing-other = Andere Gangart
+shared-drawing-halt = Halt
+shared-drawing-turn = Wendung auf der Stelle; wie viele Male herum
+shared-drawing-flying-change = Fliegender Galoppwechsel
+shared-drawing-simple-change = Einfacher Galoppwechsel
+shared-drawing-side-pass = Seitwärts (Sidepass)
+shared-drawing-pole = Stange
+shared-drawing-gate = Tor
+shared-drawing-bridge = Brücke
+shared-drawing-water = Wasser
+shared-drawing-judge = Richter
