@@ -10,8 +10,11 @@ import type { CardContent, CardFault, CheckedCard } from '../../../engine/sheets
 import type { Go } from '../../../engine/sheets/types.ts';
 import type { CardOrder, Day, DayClass } from './day-types.ts';
 
-/** Opens the phone's own store and begins to send and listen. Once per page. */
-export type OpenDesk = () => Promise<Desk>;
+/**
+ * Opens the phone's own store and begins to send and listen. Once per page. `undefined`: the browser keeps nothing (a
+ * private window, a full disk), so nothing can be marked here.
+ */
+export type OpenDesk = () => Promise<Desk | undefined>;
 
 export interface Desk {
   readonly day: ReadonlySignal<DayState>;
@@ -30,6 +33,7 @@ export interface Desk {
   contentOf(classId: string): ReadonlySignal<CardContent>;
   /** Runs the engine over the card; cheap, but not for every render of every row. */
   checkSignable(classId: string): SignCheck;
+  checkAmendment(classId: string, content: CardContent): SignCheck;
 
   /**
    * Give a function where a tap changes something of a go: it is applied to what is kept, so that two quick taps, or
@@ -44,9 +48,13 @@ export interface Desk {
   /** Judge's phone only. Signed on the phone and kept in the outbox when it resolves. */
   sign(classId: string): Promise<SignOutcome>;
   amend(classId: string, content: CardContent, reason: string): Promise<SignOutcome>;
+  /** An amendment that is being written is kept too; `null` throws it away, `amend` does when it is signed. */
+  keepAmendment(classId: string, amendment: Amendment | null): Promise<WriteOutcome>;
+  amendmentOf(classId: string): ReadonlySignal<Amendment | undefined>;
   settle(conflict: Conflict, choice: Choice): Promise<WriteOutcome>;
-  /** What the service refused is looked at and put away: what is written stays, it is just not tried again as it is. */
-  dismissRefusal(classId: string, classEntryId: string | null): Promise<void>;
+  /** What the service refused is put away: the go is as the service has it, and `undo` brings it back. */
+  dismissRefusal(classId: string, classEntryId: string): Promise<WriteOutcome>;
+  dismissSignature(classId: string): Promise<WriteOutcome>;
 
   /** Says which class is open for marking (`null`: none): it is asked for more often, and no update comes in between. */
   marking(classId: string | null): void;
@@ -59,8 +67,26 @@ export interface Desk {
   exportText(): Promise<string>;
   /** Wipes key, day, drafts, history. Refuses while something is unsent, unless `evenUnsent`. */
   letGo(options?: { readonly evenUnsent?: boolean }): Promise<LetGoOutcome>;
+  readonly leftBehind: ReadonlySignal<readonly LeftBehind[]>;
+  throwAway(leftBehind: LeftBehind): Promise<void>;
   /** Stops sending and listening. For tests. */
   close(): void;
+}
+
+export interface Amendment {
+  readonly content: CardContent;
+  /** As far as it is written. */
+  readonly reason: string;
+}
+
+/** What another judge had not sent when this phone was paired for somebody else. */
+export interface LeftBehind {
+  readonly id: string;
+  readonly leftAt: string;
+  readonly judge: string;
+  readonly show: string;
+  /** JSON, as of `exportText`. */
+  readonly text: string;
 }
 
 export type DayState =
@@ -70,10 +96,11 @@ export type DayState =
   /** Paired, but no day has come yet: there was no signal since. */
   | { readonly is: 'paired-no-day'; readonly because: ServiceProblem | null }
   | { readonly is: 'gate-phone' }
-  /** The browser keeps nothing (a private window, a full disk): nothing can be marked here. */
-  | { readonly is: 'no-store' }
   | { readonly is: 'here'; readonly day: Day; readonly heardAt: string }
-  /** The office took the phone back: what is written stays, can be read and exported, and is sent no more. */
+  /**
+   * The pairing has ended: what is written stays, can be read, exported and even gone on with, and is sent once this
+   * phone is paired for the same judge again. Nothing is signed meanwhile.
+   */
   | { readonly is: 'revoked'; readonly day: Day; readonly problem: ServiceProblem };
 
 export interface SignalState {
@@ -116,7 +143,10 @@ export type WrittenState =
   /** Part of a card that is signed (here, or received). */
   | { readonly is: 'signed' };
 
-/** Where the card is. The first that holds, from the bottom up, is the one that is told. */
+/**
+ * Where the card is; the weightiest is told. The order: signed here, signature refused, signed and received, conflict,
+ * refused, unsent.
+ */
 export type CardState =
   | { readonly is: 'blank' }
   | { readonly is: 'only-on-this-phone'; readonly unsent: number }
@@ -125,7 +155,13 @@ export type CardState =
   | { readonly is: 'refused'; readonly problem: ServiceProblem }
   | { readonly is: 'conflict'; readonly count: number }
   | { readonly is: 'signed-on-this-phone'; readonly signature: SignatureHere }
-  | { readonly is: 'signed-and-received'; readonly revision: number; readonly receivedAt: string }
+  /** `leftOver`: changes of this phone that are not on the signed card, under `conflicts`. */
+  | {
+      readonly is: 'signed-and-received';
+      readonly revision: number;
+      readonly receivedAt: string;
+      readonly leftOver: number;
+    }
   /** `differences`: what the service has from the other phone stands under `conflicts`; settle, then sign again. */
   | {
       readonly is: 'signature-refused';
@@ -152,6 +188,8 @@ interface ConflictHead<Content> {
   /** `null`: it was wiped there. */
   readonly theirs: Content | null;
   readonly theirVersion: number | null;
+  /** It stands on the signed card: `mine` can only be put there by an amendment, so choose `theirs`, or amend. */
+  readonly theirsIsSigned: boolean;
   /** By the service's clock. */
   readonly theirSavedAt: string | null;
   /** By the phone's clock. */
@@ -186,7 +224,6 @@ export type WriteOutcome =
         | 'not-going'
         | 'unknown-class'
         | 'withdrawn'
-        | 'revoked'
         /** Settled meanwhile, by another tab or because both are the same now. */
         | 'no-conflict'
         | 'nothing-to-undo'
@@ -222,7 +259,7 @@ export type SignOutcome =
         | 'withdrawn'
         | 'revoked'
         | 'already-signed'
-        /** `amend` before there is a signature that the service confirmed. */
+        /** `amend` before there is a signature; it need not have been received. */
         | 'not-signed'
         | 'reason-missing'
         | 'changes-nothing'

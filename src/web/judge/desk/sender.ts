@@ -1,0 +1,113 @@
+/** The one that sends and asks, over and over: what is unsent first, then what is new. One thing at a time. */
+import { type AskingDay, askWholeDay, ClassNews, keepEnding } from './ask-day.ts';
+import { Bell, classEvery, dayEvery, waitAfter } from './pace.ts';
+import type { KeptPhone } from './records.ts';
+import { maySend, type Stopped, sendCard } from './send-card.ts';
+
+interface Looking {
+  /** Is any tab of the page looked at? */
+  readonly isSeen: () => boolean;
+  /** Classes that are open for marking, in any tab. */
+  readonly marked: () => readonly string[];
+  readonly foundGate: () => void;
+}
+
+export class Sender {
+  readonly bell = new Bell();
+  readonly #asking: AskingDay;
+  readonly #looking: Looking;
+  readonly #news: ClassNews;
+  #failures = 0;
+  #dayDue = 0;
+  #classDue = 0;
+  #isGate = false;
+
+  constructor(asking: AskingDay, looking: Looking) {
+    this.#asking = asking;
+    this.#looking = looking;
+    this.#news = new ClassNews(asking);
+  }
+
+  /** Asks for everything with the next ring. */
+  tryNow(): void {
+    this.#dayDue = 0;
+    this.#classDue = 0;
+    this.bell.ring();
+  }
+
+  /** A class was opened for marking: it is asked for with the next ring. */
+  lookAt(): void {
+    this.#classDue = 0;
+    this.bell.ring();
+  }
+
+  async run(ended: AbortSignal): Promise<void> {
+    ended.addEventListener('abort', () => this.bell.ring(), { once: true });
+    while (!ended.aborted && !this.#isGate && this.#kept?.ended == null) {
+      const stopped = await this.#once();
+      if (stopped === undefined) this.#failures = 0;
+      else if (stopped.is === 'ended') await keepEnding(this.#asking, stopped.problem);
+      else this.#failures += 1;
+      await this.bell.wait(this.#pause(stopped));
+    }
+    // The lock is kept: nobody else would fare better. A ring may find the phone paired anew.
+    while (!ended.aborted) await this.bell.wait(dayEvery);
+  }
+
+  get #kept(): KeptPhone | undefined {
+    const kept = this.#asking.room.mirror.phone.peek();
+    return kept?.thumbprint === this.#asking.thumbprint ? kept : undefined;
+  }
+
+  async #once(): Promise<Stopped> {
+    // What another judge left here must not be sent by this phone: the day says first whose it is.
+    if (this.#kept?.phone == null) return this.#wholeDay();
+    for (const classId of this.#asking.room.mirror.classIds.peek()) {
+      if (!this.#hasWork(classId)) continue;
+      const isJudge = this.#kept.phone.role === 'judge';
+      const stopped = await sendCard({ ...this.#asking, isJudge }, classId);
+      if (stopped !== undefined) return stopped;
+    }
+    if (!this.#looking.isSeen()) return undefined;
+    const now = performance.now();
+    if (now >= this.#dayDue) return this.#wholeDay();
+    if (now >= this.#classDue) return this.#markedClasses();
+    return undefined;
+  }
+
+  #hasWork(classId: string): boolean {
+    const one = this.#asking.room.mirror.onDesk(classId);
+    if (one === undefined) return false;
+    return (
+      [...one.writings.values()].some(maySend) || one.signatures.some(({ state }) => state === 'waiting')
+    );
+  }
+
+  async #wholeDay(): Promise<Stopped> {
+    const stopped = await askWholeDay(this.#asking);
+    if (stopped === 'gate') {
+      this.#isGate = true;
+      this.#looking.foundGate();
+      return undefined;
+    }
+    if (stopped === undefined) this.#dayDue = performance.now() + dayEvery;
+    return stopped;
+  }
+
+  async #markedClasses(): Promise<Stopped> {
+    for (const classId of this.#looking.marked()) {
+      const stopped = await this.#news.ask(classId);
+      if (stopped !== undefined) return stopped;
+    }
+    this.#classDue = performance.now() + classEvery(this.#kept?.phone?.otherPhones ?? 0);
+    return undefined;
+  }
+
+  #pause(stopped: Stopped): number {
+    if (stopped?.is === 'no-answer') {
+      return Math.max(stopped.waitSeconds * 1_000, waitAfter(this.#failures - 1));
+    }
+    const due = this.#looking.marked().length > 0 ? Math.min(this.#dayDue, this.#classDue) : this.#dayDue;
+    return this.#looking.isSeen() ? Math.max(50, due - performance.now()) : dayEvery;
+  }
+}
