@@ -6,6 +6,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { keptPages } from './kept-pages.ts';
 
 const root = fileURLToPath(new URL('../src/web', import.meta.url));
 
@@ -24,6 +25,7 @@ export default defineConfig({
   root,
   publicDir: false,
   logLevel: 'warn',
+  plugins: [keptPages()],
   build: {
     outDir: fileURLToPath(new URL('../dist/web', import.meta.url)),
     emptyOutDir: true,

@@ -45,8 +45,30 @@ export async function pageRoutes(app: FastifyInstance, { folder = pagesOfBuild()
   });
   for (const name of readdirSync(folder)) {
     if (name === 'assets') addAssets(app, join(folder, name));
+    else if (atTheRoot.includes(name)) addRootFile(app, name, readFileSync(join(folder, name)));
     else if (existsSync(join(folder, name, 'index.html'))) addPage(app, name, join(folder, name));
   }
+}
+
+/** What the build leaves beside the pages and a browser looks for by its name: `.config/kept-pages.ts`. */
+const atTheRoot: readonly string[] = ['sw.js', 'judge.webmanifest'];
+
+/** A worker fetches files of this service to keep them, and nothing else. */
+const workerPolicy = "default-src 'none'; connect-src 'self'";
+
+/** Asked for anew each time, so that a newer build is noticed. From the root the worker may keep pages anywhere. */
+function addRootFile(app: FastifyInstance, name: string, bytes: Buffer): void {
+  app.get(`/${name}`, {
+    schema: { hide: true },
+    onSend: async (_request, reply) => {
+      if (name === 'sw.js') reply.header('content-security-policy', workerPolicy);
+    },
+    handler: async (_request, reply) =>
+      reply
+        .type(mediaTypes[extname(name)] ?? 'text/plain')
+        .header('cache-control', 'no-cache')
+        .send(bytes),
+  });
 }
 
 /** `/pair` and what is below it. Never kept by a browser, so that it always names the assets that are there. */
