@@ -12,11 +12,11 @@ export const paths = {
   panel: (showId: string, classId: string) => `${ofClass(showId, classId)}/panel`,
   closeness: (showId: string, classId: string) => `${ofClass(showId, classId)}/closeness`,
   classEntries: (showId: string, classId: string) => `${ofClass(showId, classId)}/entries`,
+  classPaper: (showId: string, classId: string) => `${ofClass(showId, classId)}/paper`,
   entries: (showId: string) => `${ofShow(showId)}/entries`,
   phones: (showId: string) => `${ofShow(showId)}/phones`,
   queries: (showId: string) => `${ofShow(showId)}/queries`,
   paperOfClass: (showId: string, classId: string) => `${ofClass(showId, classId)}/paper`,
   paper: (showId: string, paperCardId: string) => `${ofShow(showId)}/paper/${paperCardId}`,
   ledger: (showId: string) => `${ofShow(showId)}/ledger`,
-  rehearsal: (showId: string) => `${ofShow(showId)}/rehearsal`,
 } as const;

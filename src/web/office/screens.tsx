@@ -1,9 +1,17 @@
 /** Which screen stands at which address below /office. The first that fits is shown. */
 import type { ComponentType } from 'preact';
+import { AccountScreen } from './access/account-screen.tsx';
+import { AccountsScreen } from './accounts/accounts-screen.tsx';
+import { ClassScreen } from './class/class-screen.tsx';
+import { ClosenessScreen } from './closeness/closeness-screen.tsx';
 import { DayScreen } from './day/day-screen.tsx';
+import { LedgerScreen } from './ledger/ledger-screen.tsx';
+import { PanelScreen } from './panel/panel-screen.tsx';
 import { ClassPaperScreen } from './paper/class-paper-screen.tsx';
 import { PaperCardScreen } from './paper/paper-card-screen.tsx';
+import { PhonesScreen } from './phones/phones-screen.tsx';
 import { QueriesScreen } from './queries/queries-screen.tsx';
+import { ShowsScreen } from './shows/shows-screen.tsx';
 
 /** `'/shows/:showId/x'` -> `{ showId: string }` */
 export type ParamsOf<Path extends string> = Path extends `${string}:${infer Name}/${infer Rest}`
@@ -24,11 +32,27 @@ const at = <Path extends string>(path: Path, Screen: ComponentType<ParamsOf<Path
 });
 
 export const screens: readonly ScreenAt[] = [
+  at('/', ShowsScreen),
+  at('/account', AccountScreen),
+  at('/accounts', AccountsScreen),
   at('/shows/:showId', DayScreen),
+  at('/shows/:showId/phones', PhonesScreen),
+  at('/shows/:showId/ledger', LedgerScreen),
+  at('/shows/:showId/classes/:classId', ClassScreen),
+  at('/shows/:showId/classes/:classId/panel', PanelScreen),
+  at('/shows/:showId/classes/:classId/closeness', ClosenessScreen),
   at('/shows/:showId/queries', QueriesScreen),
   at('/shows/:showId/paper/:paperCardId', PaperCardScreen),
   at('/shows/:showId/classes/:classId/paper', ClassPaperScreen),
 ];
 
 /** Files of words that the screens need, from `src/web/words/<language>/`. */
-export const topics = ['shared', 'office', 'office-queries', 'office-paper'];
+export const topics = [
+  'shared',
+  'office',
+  'office-class',
+  'office-ledger',
+  'office-queries',
+  'office-paper',
+  'office-closeness',
+];

@@ -1,6 +1,8 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
+import { Link } from 'wouter-preact';
 import { useWords } from '../../shared/words.tsx';
 import { askPlainly, type Refused } from '../ask.ts';
+import { paths } from '../paths.ts';
 import { FaultNote } from '../pieces/fault-note.tsx';
 import { ScreenHead } from '../pieces/screen-head.tsx';
 import { type CurrentSession, forgetSession, session, tokenHeld } from '../session.ts';
@@ -29,7 +31,16 @@ export function Door() {
     <section class="narrow">
       <ScreenHead title={t('office-sign-in')} />
       {ended && <p class="heed">{t('office-session-ended')}</p>}
-      {refused === undefined ? <SignInForm /> : <FaultNote words={refused.words} again={() => void look()} />}
+      {refused === undefined ? (
+        <>
+          <SignInForm />
+          <p>
+            <Link href={paths.setUp}>{t('office-set-up-first')}</Link>
+          </p>
+        </>
+      ) : (
+        <FaultNote words={refused.words} again={() => void look()} />
+      )}
     </section>
   );
 }
