@@ -1,0 +1,62 @@
+/** Where a card, a go, the phone is, in words. */
+import type { Words } from '../shared/words.tsx';
+import type { CardState, SignalState, WrittenState } from './desk/desk-types.ts';
+
+interface Told {
+  readonly words: Words;
+  readonly timeZone: string;
+}
+
+/** "4:05 pm", in the show's zone. */
+export const timeOf = (instant: string, { words: { language }, timeZone }: Told): string =>
+  new Intl.DateTimeFormat(language, { hour: 'numeric', minute: '2-digit', timeZone }).format(
+    new Date(instant),
+  );
+
+/** "Saturday, October 31", in the show's zone. */
+export const dayOf = (instant: string, { words: { language }, timeZone }: Told): string =>
+  new Intl.DateTimeFormat(language, { weekday: 'long', day: 'numeric', month: 'long', timeZone }).format(
+    new Date(instant),
+  );
+
+export function cardStateWords(state: CardState, told: Told): string {
+  const { t } = told.words;
+  switch (state.is) {
+    case 'only-on-this-phone':
+    case 'on-its-way':
+      return t(`judge-card-${state.is}`, { unsent: state.unsent });
+    case 'conflict':
+      return t('judge-card-conflict', { count: state.count });
+    case 'refused':
+      return t('judge-card-refused', { why: state.problem.title });
+    case 'signature-refused':
+      return t('judge-card-signature-refused', { why: state.problem.title });
+    case 'signed-on-this-phone':
+      return t(
+        state.signature.heldByConflicts ? 'judge-card-signed-held' : 'judge-card-signed-on-this-phone',
+        { time: timeOf(state.signature.signedAt, told) },
+      );
+    case 'signed-and-received':
+      return t('judge-card-signed-and-received', {
+        revision: state.revision,
+        time: timeOf(state.receivedAt, told),
+      });
+    case 'blank':
+    case 'at-the-service':
+      return t(`judge-card-${state.is}`);
+  }
+}
+
+export const writtenStateWords = (state: WrittenState, { t }: Words): string =>
+  state.is === 'refused'
+    ? t('judge-written-refused', { why: state.problem.title })
+    : t(`judge-written-${state.is}`);
+
+export function signalWords(signal: SignalState, told: Told): string {
+  const { t } = told.words;
+  const { is, unsent, lastHeardAt } = signal;
+  if (is === 'asking') return t('judge-signal-asking');
+  if (is === 'no-answer') return t('judge-signal-none', { unsent });
+  if (unsent > 0) return t('judge-signal-sending', { unsent });
+  return t('judge-signal-heard', { time: lastHeardAt === null ? '' : timeOf(lastHeardAt, told) });
+}
