@@ -1,7 +1,7 @@
 import { useWords } from '../../shared/words.tsx';
 import { RuledTable } from '../pieces/ruled-table.tsx';
 import type { DriftPlot, DriftScale } from './drift-plots.ts';
-import { overTenGoes, roundedFigure } from './figures.ts';
+import { figureOf, overTenGoes, roundedFigure } from './figures.ts';
 import { Plot } from './plot.tsx';
 
 const height = 150;
@@ -84,7 +84,7 @@ function DriftTable({ plot: { judge } }: { readonly plot: DriftPlot }) {
             <th scope="row" class="figures">
               {backNumber}
             </th>
-            <td class="figures">{score === null ? '–' : roundedFigure(score, { digits: 3, words })}</td>
+            <td class="figures">{score === null ? '–' : figureOf(score, words)}</td>
           </tr>
         ))}
       </tbody>

@@ -9,7 +9,7 @@ import { figureText, markText } from '../paper/mark-words.ts';
 export const figureOf = (recorded: string, { language }: Words): string =>
   markText(readingText(fromRecordText(recorded)), { signed: false }, language);
 
-/** `"0.0714"`, 2 -> "0.07"; with a sign where `signed`. */
+/** `"0.7"`, 2 -> "0.70"; with a plus where `signed`. */
 export function roundedFigure(
   recorded: string,
   {
@@ -19,9 +19,14 @@ export function roundedFigure(
   }: { readonly digits: number; readonly signed?: boolean; readonly words: Words },
 ): string {
   const value = round(fromRecordText(recorded), { places: digits, mode: 'half-up' });
-  const text = figureText(readingText(value), words.language);
+  const text = figureText(withDigits(readingText(value), digits), words.language);
   return signed && value.compare(exact(0)) > 0 ? `+${text}` : text;
 }
 
 /** Over ten goes, as it is told: one go moves too little to be read. */
 export const overTenGoes = (drift: string): string => fromRecordText(drift).mul(10).toFraction();
+
+function withDigits(decimal: string, digits: number): string {
+  const [whole = '', after = ''] = decimal.split('.');
+  return digits === 0 ? whole : `${whole}.${after.padEnd(digits, '0')}`;
+}

@@ -43,6 +43,9 @@ function Lines({ rows, width }: { readonly rows: readonly PlaceRow[]; readonly w
   const x = (place: number) =>
     labelWidth + 14 + ((width - labelWidth - 14 - rightEdge) * (place - 1)) / (last - 1);
   const bottom = headHeight + rows.length * rowHeight;
+  // Of two judges with two figures each nobody could tell which is whose.
+  const isNarrow =
+    x(2) - x(1) < 44 && rows.every(({ at }) => at.every(({ seats }) => seats.every((seat) => seat < 10)));
   return (
     <>
       {ticks(last, width).map((place) => (
@@ -54,7 +57,10 @@ function Lines({ rows, width }: { readonly rows: readonly PlaceRow[]; readonly w
         </g>
       ))}
       {rows.map((row, index) => (
-        <Line key={row.backNumber} {...{ row, x, middle: headHeight + index * rowHeight + rowHeight / 2 }} />
+        <Line
+          key={row.backNumber}
+          {...{ row, x, isNarrow, middle: headHeight + index * rowHeight + rowHeight / 2 }}
+        />
       ))}
     </>
   );
@@ -64,9 +70,11 @@ interface LineParts {
   readonly row: PlaceRow;
   readonly x: (place: number) => number;
   readonly middle: number;
+  /** Less room than a finger between two places: the numbers stand closer. */
+  readonly isNarrow: boolean;
 }
 
-function Line({ row, x, middle }: LineParts) {
+function Line({ row, x, middle, isNarrow }: LineParts) {
   const { at, place, backNumber } = row;
   const [first, last] = [at[0]?.place ?? 1, at.at(-1)?.place ?? 1];
   return (
@@ -79,12 +87,13 @@ function Line({ row, x, middle }: LineParts) {
       </text>
       <line class="span" x1={x(first)} x2={x(last)} y1={middle} y2={middle} />
       {at.map(({ place: onCard, seats }) => {
-        const wide = 12 + 10 * (seats.length - 1) + 6;
+        const told = seats.join(isNarrow ? '' : ' ');
+        const wide = Math.max(20, told.length * (isNarrow ? 7.3 : 8.5) + (isNarrow ? 7 : 12));
         return (
           <g key={onCard}>
             <rect class="seat" x={x(onCard) - wide / 2} y={middle - 11} width={wide} height={22} rx={11} />
-            <text class="seat" x={x(onCard)} y={middle + 5}>
-              {seats.join(' ')}
+            <text class={isNarrow ? 'seat narrow' : 'seat'} x={x(onCard)} y={middle + 5}>
+              {told}
             </text>
           </g>
         );

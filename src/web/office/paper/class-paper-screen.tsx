@@ -133,7 +133,7 @@ function SeatRow({ showId, seat, papers, signed, onTakeUp }: RowParts) {
         )}
         {!isOpen && (
           <button type="button" onClick={onTakeUp}>
-            {t(signed === null ? 'office-paper-take-up' : 'office-paper-amend', { name: seat.name })}
+            {t(signed === null ? 'office-paper-take-up-of' : 'office-paper-amend', { name: seat.name })}
           </button>
         )}
       </td>

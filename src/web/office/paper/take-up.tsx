@@ -34,8 +34,8 @@ export function TakeUp({ showId, classId, seat, progress, onClose }: TakeUpParts
     return ask({ method: 'POST', path: `/v1/classes/${classId}/paper-cards`, body });
   };
   return (
-    <section class="take-up" aria-label={t('office-paper-take-up', { name: seat.name })}>
-      <h2>{t(isSigned ? 'office-paper-amend' : 'office-paper-take-up', { name: seat.name })}</h2>
+    <section class="take-up" aria-label={t('office-paper-take-up-of', { name: seat.name })}>
+      <h2>{t(isSigned ? 'office-paper-amend' : 'office-paper-take-up-of', { name: seat.name })}</h2>
       {isSigned && <p class="heed">{t('office-paper-amend-what')}</p>}
       <SendingForm<Part<'PaperCard'>>
         action={t('office-paper-begin')}
