@@ -20,6 +20,7 @@ interface ClassEntryRow {
   readonly classId: string;
   readonly discipline: string;
   readonly division: string | null;
+  readonly publishCards: 'never' | 'with-posting' | 'when-official';
   readonly goPosition: number | null;
   readonly status: string;
   readonly posting: {
@@ -36,7 +37,8 @@ const readClassEntries: Statement = {
   name: 'look-up.read-class-entries',
   text: `
     SELECT class_entry.entry_id AS "entryId", class_entry.id AS "classEntryId", class_entry.class_id AS "classId",
-           show_class.discipline, show_class.division, class_entry.go_position AS "goPosition", class_entry.status,
+           show_class.discipline, show_class.division, show_class.publish_cards AS "publishCards",
+           class_entry.go_position AS "goPosition", class_entry.status,
            CASE WHEN last.id IS NOT NULL THEN jsonb_build_object(
              'id', last.id, 'version', last.version, 'state', last.state,
              'postedAt', to_char(last.posted_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')) END AS posting,
@@ -77,9 +79,9 @@ export async function classLinesOf(
 
 const lineWith =
   ({ id: classId, number, name, ring, scheduledAt, state }: BoardLine) =>
-  ({ classEntryId, discipline, division, goPosition, status, posting, results }: ClassEntryRow) => ({
-    ...{ classId, classEntryId, number, name, discipline, division, ring, scheduledAt, state },
-    ...{ goPosition, status, posting, results },
+  ({ classEntryId, discipline, division, publishCards, ...row }: ClassEntryRow) => ({
+    ...{ classId, classEntryId, number, name, discipline, division, publishCards, ring, scheduledAt, state },
+    ...{ goPosition: row.goPosition, status: row.status, posting: row.posting, results: row.results },
   });
 
 export type ClassLine = ReturnType<ReturnType<typeof lineWith>>;

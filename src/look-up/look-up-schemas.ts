@@ -37,6 +37,9 @@ const classLine = z.strictObject({
   name: z.string(),
   discipline: z.string(),
   division: z.string().nullable(),
+  publishCards: z
+    .enum(['never', 'with-posting', 'when-official'])
+    .describe("When exhibitors see the judges' cards."),
   ring: z.string().nullable(),
   scheduledAt: instant.nullable(),
   state: z.enum(classStates),

@@ -8,6 +8,7 @@ import type { FastifyInstance } from 'fastify';
 import { assetsOf } from '../platform/http/built-pages.ts';
 import { describeFailure } from '../platform/http/quiet-log.ts';
 import { boardPages } from '../web/board/pages.tsx';
+import { exhibitorPages } from '../web/exhibitor/pages.tsx';
 import type { PublicPage } from '../web/shared/public-page.ts';
 import { inTrouble, tooMuchAsked } from './in-trouble.tsx';
 import { nothingHere } from './nothing-here.tsx';
@@ -19,6 +20,7 @@ import { type Room, sendPage, sendWords } from './send-page.ts';
 /** The script of the room that a page belongs to. */
 const rooms: readonly { readonly entry: string; readonly pages: readonly PublicPage[] }[] = [
   { entry: 'board/main.tsx', pages: boardPages },
+  { entry: 'exhibitor/main.tsx', pages: exhibitorPages },
 ];
 
 export async function renderedPages(app: FastifyInstance): Promise<void> {

@@ -1,0 +1,48 @@
+/** Place and total in large figures, and under them the sentences why. */
+import { scoreText } from '../board/class/score-text.ts';
+import { useWords } from '../shared/words.tsx';
+import type { EntryResult, Sheet } from './number-answer.ts';
+
+interface ToShow {
+  readonly result: EntryResult;
+  readonly sheet: Sheet;
+}
+
+export function Got({ result, sheet }: ToShow) {
+  const { t, language } = useWords();
+  const { judge, place, of, tied, total, because } = result;
+  return (
+    <section class="got">
+      {judge !== null && <h3>{t('exhibitor-by-judge', { judge: judge.name })}</h3>}
+      <dl class="got-figures">
+        <div>
+          <dt>{t('exhibitor-place')}</dt>
+          <dd>
+            {place === null ? (
+              t('exhibitor-without-place')
+            ) : (
+              <>
+                <b class="figures">{place}</b> {t('exhibitor-of', { of })}
+                {tied && <span class="tied"> {t('exhibitor-tied')}</span>}
+              </>
+            )}
+          </dd>
+        </div>
+        {total !== null && (
+          <div>
+            <dt>{t('exhibitor-total')}</dt>
+            <dd>
+              <b class="figures">{scoreText(total, { kind: sheet.kind, language })}</b>
+            </dd>
+          </div>
+        )}
+      </dl>
+      <div class="why">
+        <h3>{t('exhibitor-why')}</h3>
+        {because.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
+    </section>
+  );
+}
