@@ -14,9 +14,10 @@ export const paths = {
   classEntries: (showId: string, classId: string) => `${ofClass(showId, classId)}/entries`,
   classPaper: (showId: string, classId: string) => `${ofClass(showId, classId)}/paper`,
   entries: (showId: string) => `${ofShow(showId)}/entries`,
+  newEntry: (showId: string) => `${ofShow(showId)}/entries/new`,
+  entry: (showId: string, entryId: string) => `${ofShow(showId)}/entries/${entryId}`,
   phones: (showId: string) => `${ofShow(showId)}/phones`,
   queries: (showId: string) => `${ofShow(showId)}/queries`,
-  paperOfClass: (showId: string, classId: string) => `${ofClass(showId, classId)}/paper`,
   paper: (showId: string, paperCardId: string) => `${ofShow(showId)}/paper/${paperCardId}`,
   ledger: (showId: string) => `${ofShow(showId)}/ledger`,
 } as const;

@@ -9,16 +9,15 @@ import { Chase } from './chase.tsx';
 import type { ShowClass } from './class-answers.ts';
 import { isMissing, type JudgeLine } from './judge-lines.ts';
 import { JudgePhones } from './judge-phones.tsx';
-import { TakeUpPaper } from './take-up-paper.tsx';
 
-interface CardsTable {
+interface CardsTableParts {
   readonly ofClass: ShowClass;
   readonly ring: string | undefined;
   readonly lines: readonly JudgeLine[];
 }
 
 /** The judges of the class and where each one's card is. */
-export function CardsTable({ ofClass, ring, lines }: CardsTable) {
+export function CardsTable({ ofClass, ring, lines }: CardsTableParts) {
   const { t } = useWords();
   const mayWrite = useMayWrite();
   return (
@@ -47,61 +46,93 @@ interface CardRowParts {
   readonly mayWrite: boolean;
 }
 
+/** What is opened under the row of a judge. */
+type Opened = 'chase' | 'phones' | undefined;
+
 function CardRow({ ofClass, ring, line, mayWrite }: CardRowParts) {
-  const { t } = useWords();
-  const { time } = useShowClock();
-  const [chasing, chase] = useState(false);
-  const { seat, stand } = line;
+  const [opened, open] = useState<Opened>(undefined);
+  const chasing = opened === 'chase' && isMissing(line);
   return (
     <>
       <tr class={isMissing(line) ? 'awaited' : ''}>
-        <th scope="row">
-          {seat.name}
-          <span class="note">
-            {' '}
-            {t(seat.role === 'referee' ? 'office-referee' : 'office-judge-seat', { seat: seat.seatOrder })}
-          </span>
-        </th>
-        <td>
-          {stand.is === 'on-paper' ? (
-            <Link href={paths.paper(ofClass.showId, stand.paperCardId)}>{cardWords(stand, { t, time })}</Link>
-          ) : (
-            cardWords(stand, { t, time })
-          )}
-          {stand.is === 'under-way' && (
-            <progress
-              value={stand.written}
-              max={stand.expected}
-              aria-label={t('office-card-under-way', { written: stand.written, expected: stand.expected })}
-            />
-          )}
-        </td>
+        <JudgeCells line={line} showId={ofClass.showId} />
+        {mayWrite && <td>{usePhoneWords(line)}</td>}
         {mayWrite && (
           <td>
-            <JudgePhones {...{ showId: ofClass.showId, line }} />
-          </td>
-        )}
-        {mayWrite && (
-          <td>
-            {isMissing(line) && (
-              <span class="buttons">
-                <button type="button" aria-expanded={chasing} onClick={() => chase(!chasing)}>
-                  {t('office-chase')}
-                  <span class="heard"> {seat.name}</span>
-                </button>
-                {stand.is !== 'on-paper' && <TakeUpPaper {...{ ofClass, line }} />}
-              </span>
-            )}
+            <RowActs {...{ line, opened, open }} />
           </td>
         )}
       </tr>
-      {chasing && isMissing(line) && (
-        <tr>
+      {(chasing || opened === 'phones') && (
+        <tr class="opened">
           <td colSpan={4}>
-            <Chase {...{ ofClass, ring, line }} />
+            {chasing ? (
+              <Chase {...{ ofClass, ring, line }} />
+            ) : (
+              <JudgePhones {...{ showId: ofClass.showId, line }} />
+            )}
           </td>
         </tr>
       )}
     </>
+  );
+}
+
+function JudgeCells({ line, showId }: { readonly line: JudgeLine; readonly showId: string }) {
+  const { t } = useWords();
+  const { time } = useShowClock();
+  const { seat, stand } = line;
+  const words = cardWords(stand, { t, time });
+  const role =
+    seat.role === 'referee' ? t('office-referee') : t('office-judge-seat', { seat: seat.seatOrder });
+  return (
+    <>
+      <th scope="row">
+        {seat.name} <span class="note">{role}</span>
+      </th>
+      <td>
+        {stand.is === 'on-paper' ? <Link href={paths.paper(showId, stand.paperCardId)}>{words}</Link> : words}
+        {stand.is === 'under-way' && (
+          <progress value={stand.written} max={stand.expected} aria-label={words} />
+        )}
+      </td>
+    </>
+  );
+}
+
+function usePhoneWords({ judgePhones, scribePhones }: JudgeLine): string {
+  const { t } = useWords();
+  const { time } = useShowClock();
+  const phones = [...judgePhones, ...scribePhones];
+  if (phones.length === 0) return t('office-phone-none');
+  return phones
+    .map(({ role, pairedAt }) => t(`office-phone-of-${role}`, { time: time(pairedAt) }))
+    .join('; ');
+}
+
+interface RowActsParts {
+  readonly line: JudgeLine;
+  readonly opened: Opened;
+  readonly open: (what: Opened) => void;
+}
+
+function RowActs({ line, opened, open }: RowActsParts) {
+  const { t } = useWords();
+  const acts = isMissing(line) ? (['chase', 'phones'] as const) : (['phones'] as const);
+  return (
+    <span class="buttons">
+      {acts.map((act) => (
+        <button
+          key={act}
+          type="button"
+          class="small"
+          aria-expanded={opened === act}
+          onClick={() => open(opened === act ? undefined : act)}
+        >
+          {t(`office-open-${act}`)}
+          <span class="heard"> {line.seat.name}</span>
+        </button>
+      ))}
+    </span>
   );
 }

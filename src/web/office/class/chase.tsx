@@ -1,4 +1,6 @@
+import { Link } from 'wouter-preact';
 import { useWords } from '../../shared/words.tsx';
+import { paths } from '../paths.ts';
 import { CopyText } from '../pieces/copy-text.tsx';
 import { useShowClock } from '../use-show.ts';
 import { calledAt, noteCalled, strikeCalled } from './called-judges.ts';
@@ -15,7 +17,7 @@ interface ChaseParts {
 export function Chase({ ofClass, ring, line }: ChaseParts) {
   const { t } = useWords();
   const { time } = useShowClock();
-  const { seat, judgePhones } = line;
+  const { seat, stand, judgePhones } = line;
   const called = calledAt(seat.id);
   return (
     <div class="chase">
@@ -36,6 +38,9 @@ export function Chase({ ofClass, ring, line }: ChaseParts) {
               {t('office-chase-strike')}
             </button>
           </>
+        )}
+        {stand.is !== 'on-paper' && (
+          <Link href={paths.classPaper(ofClass.showId, ofClass.id)}>{t('office-card-came-on-paper')}</Link>
         )}
       </p>
     </div>

@@ -52,7 +52,7 @@ export function useClassAnswers({ showId, classId, mayWrite }: Asked): ClassAnsw
     paper: useAsked<{ items: PaperCard[] }>(mayWrite ? `/v1/classes/${classId}/paper-cards` : undefined, {
       on,
     }),
-    rings: useAsked<Answer<'/v1/shows/{showId}/rings'>>(`${ofShow}/rings?limit=500`, { on: isOfRings }),
+    rings: useAsked<Answer<'/v1/shows/{showId}/rings'>>(`${ofShow}/rings?limit=200`, { on: isOfRings }),
   };
   useEvery(goesWrittenSeconds, answers.cards.again, isBeingWritten(answers.cards.body?.items ?? []));
   return answers;

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { useWords } from '../../shared/words.tsx';
-import { InviteDialog } from '../phones/invite-dialog.tsx';
+import { InviteDialog, type Wish } from '../phones/invite-dialog.tsx';
 import { RevokeDialog } from '../phones/revoke-dialog.tsx';
 import { useShowClock } from '../use-show.ts';
 import type { Phone } from './class-answers.ts';
@@ -10,17 +10,18 @@ import type { JudgeLine } from './judge-lines.ts';
 export function JudgePhones({ showId, line }: { readonly showId: string; readonly line: JudgeLine }) {
   const { t } = useWords();
   const { time } = useShowClock();
-  const [inviting, invite] = useState<'judge' | 'scribe' | undefined>(undefined);
+  const [wish, setWish] = useState<Wish | undefined>(undefined);
   const [revoking, revoke] = useState<Phone | undefined>(undefined);
   const { seat, judgePhones, scribePhones } = line;
   const phones = [...judgePhones, ...scribePhones];
+  const pair = (role: 'judge' | 'scribe') => setWish({ role, personId: seat.personId, name: seat.name });
   return (
     <>
-      {phones.length === 0 && <span class="note">{t('office-phone-none')}</span>}
       <ul class="plain">
         {phones.map((phone) => (
-          <li key={phone.id}>
-            {t(`office-phone-of-${phone.role}`, { time: time(phone.pairedAt) })}{' '}
+          <li key={phone.id} class="buttons">
+            {t(`office-phone-of-${phone.role}`, { time: time(phone.pairedAt) })}
+            {phone.label !== null && ` (${phone.label})`}
             <button type="button" class="small grave" onClick={() => revoke(phone)}>
               {t('office-phone-revoke')}
               <span class="heard"> {seat.name}</span>
@@ -29,21 +30,16 @@ export function JudgePhones({ showId, line }: { readonly showId: string; readonl
         ))}
       </ul>
       {seat.withdrawnAt === null && (
-        <span class="buttons">
+        <p class="buttons">
           {(['judge', 'scribe'] as const).map((role) => (
-            <button key={role} type="button" class="small" onClick={() => invite(role)}>
+            <button key={role} type="button" class="small" onClick={() => pair(role)}>
               {t(`office-pair-${role}`)}
               <span class="heard"> {seat.name}</span>
             </button>
           ))}
-        </span>
+        </p>
       )}
-      <InviteDialog
-        {...{ showId, onClose: () => invite(undefined) }}
-        wish={
-          inviting === undefined ? undefined : { role: inviting, personId: seat.personId, name: seat.name }
-        }
-      />
+      <InviteDialog {...{ showId, wish, onClose: () => setWish(undefined) }} />
       <RevokeDialog {...{ showId, phone: revoking, onClose: () => revoke(undefined) }} />
     </>
   );

@@ -22,7 +22,8 @@ export function DayScreen({ showId }: { readonly showId: string }) {
   const board = useAsked<Board>(`/v1/shows/${showId}/board`);
   useEvery(boardSeconds, board.again, true);
   const classes = board.body?.classes ?? [];
-  const inNeed = classesInNeed(classes, usePreviews(classes));
+  const { previews, looking } = usePreviews(classes);
+  const inNeed = classesInNeed(classes, previews);
   return (
     <>
       <ScreenHead title={t('office-day')}>
@@ -34,7 +35,7 @@ export function DayScreen({ showId }: { readonly showId: string }) {
         {() => (
           <>
             <Part title={t('office-needs')}>
-              <Needs {...{ showId, inNeed }} />
+              <Needs {...{ showId, inNeed, looking }} />
             </Part>
             {ringsOf(classes).map(([ring, ofRing]) => (
               <Part key={ring ?? ''} title={ring ?? t('office-no-ring')}>
@@ -58,11 +59,18 @@ function ringsOf(classes: readonly BoardClass[]): [string | null, BoardClass[]][
   return [...rings];
 }
 
-function Needs({ showId, inNeed }: { readonly showId: string; readonly inNeed: readonly ClassInNeed[] }) {
+interface NeedsParts {
+  readonly showId: string;
+  readonly inNeed: readonly ClassInNeed[];
+  /** Not every class was looked at yet. */
+  readonly looking: boolean;
+}
+
+function Needs({ showId, inNeed, looking }: NeedsParts) {
   const { t } = useWords();
   const list = useRef<HTMLUListElement>(null);
   useKey('n', t('office-key-next-need'), () => focusNext(list.current));
-  if (inNeed.length === 0) return <p>{t('office-needs-none')}</p>;
+  if (inNeed.length === 0) return <p>{t(looking ? 'office-one-moment' : 'office-needs-none')}</p>;
   return (
     <ul class="lines needs" ref={list} aria-live="polite">
       {inNeed.map(({ ofClass, need }) => (

@@ -64,9 +64,16 @@ const cardsTell = ({ state }: BoardClass): boolean =>
 
 const atOnce = 3;
 
+export interface PreviewsSoFar {
+  readonly previews: ReadonlyMap<string, Preview>;
+  /** Some were not looked at yet. */
+  readonly looking: boolean;
+}
+
 /** The previews of the classes whose cards are in; each is asked for again when something happens to its class. */
-export function usePreviews(classes: readonly BoardClass[]): ReadonlyMap<string, Preview> {
+export function usePreviews(classes: readonly BoardClass[]): PreviewsSoFar {
   const [previews, setPreviews] = useState<ReadonlyMap<string, Preview>>(new Map());
+  const [looked, setLooked] = useState<ReadonlySet<string>>(new Set());
   const asked = useRef(new Map<string, string>());
   const queue = useRef<string[]>([]);
   const running = useRef(0);
@@ -77,6 +84,7 @@ export function usePreviews(classes: readonly BoardClass[]): ReadonlyMap<string,
       const known = id;
       const outcome = await ask<Preview>({ path: `/v1/classes/${known}/tabulation` });
       if (outcome.ok) setPreviews((before) => new Map(before).set(known, outcome.body));
+      setLooked((before) => new Set(before).add(known));
     }
     running.current -= 1;
   };
@@ -96,5 +104,6 @@ export function usePreviews(classes: readonly BoardClass[]): ReadonlyMap<string,
     if (event.type === undefined) return;
     for (const { id } of classes.filter(cardsTell)) if (concernsClass(id)(event)) askFor(id);
   });
-  return previews;
+  const looking = classes.some((ofClass) => cardsTell(ofClass) && !looked.has(ofClass.id));
+  return { previews, looking };
 }

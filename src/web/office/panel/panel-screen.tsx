@@ -24,7 +24,7 @@ export function PanelScreen({ showId, classId }: { readonly showId: string; read
   const mayWrite = useMayWrite();
   const path = `/v1/shows/${showId}/classes/${classId}/panel`;
   const panel = useAsked<Panel>(path, { on: concernsClass(classId) });
-  const people = useAsked<People>(`/v1/shows/${showId}/people?limit=500`);
+  const people = useAsked<People>(`/v1/shows/${showId}/people?limit=200`);
   return (
     <ClassFrame {...{ showId, classId, at: 'panel' }}>
       {(ofClass) => (

@@ -24,7 +24,7 @@ export function PhonesScreen({ showId }: { readonly showId: string }) {
   const ofShow = `/v1/shows/${showId}`;
   const phones = useAsked<{ items: Phone[] }>(`${ofShow}/phones`, { on: isOfPhones });
   const invitations = useAsked<Invitations>(`${ofShow}/invitations`, { on: isOfPhones });
-  const people = useAsked<People>(`${ofShow}/people?limit=500`, {
+  const people = useAsked<People>(`${ofShow}/people?limit=200`, {
     on: ({ type }) => type === undefined || type === 'person.created',
   });
   const [revoking, revoke] = useState<Phone | undefined>(undefined);

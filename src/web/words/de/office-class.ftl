@@ -59,10 +59,11 @@ office-card-withdrawn = hat das Gremium verlassen, der Bogen zählt nicht
 office-phone-none = kein Telefon
 office-phone-of-judge = eigenes seit { $time }
 office-phone-of-scribe = Schreiber seit { $time }
-office-paper-take-up = Er kam auf Papier
+office-card-came-on-paper = Er kam auf Papier
 
 # Einem Bogen nachgehen.
-office-chase = Nachgehen
+office-open-chase = Nachgehen
+office-open-phones = Telefone
 office-chase-where = { $judge } sitzt hier: { $ring }.
 office-chase-has-phone = Das Telefon ist gekoppelt; Wertungen, die darauf auf Empfang warten, sind hier nicht zu sehen.
 office-chase-no-phone = Kein Telefon ist gekoppelt: eines koppeln oder den Bogen auf Papier nehmen.

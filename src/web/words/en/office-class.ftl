@@ -59,10 +59,11 @@ office-card-withdrawn = left the panel, the card does not count
 office-phone-none = no phone
 office-phone-of-judge = hers since { $time }
 office-phone-of-scribe = scribe's since { $time }
-office-paper-take-up = It came on paper
+office-card-came-on-paper = It came on paper
 
 # Chasing a card.
-office-chase = Chase
+office-open-chase = Chase
+office-open-phones = Phones
 office-chase-where = { $judge } sits at: { $ring }.
 office-chase-has-phone = Her phone is paired; marks that wait on it for a signal are not seen here.
 office-chase-no-phone = No phone of hers is paired: pair one, or take the card on paper.
