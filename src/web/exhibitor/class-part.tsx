@@ -97,7 +97,7 @@ function PostedPart({ line, show, posted }: PostedToShow) {
     <>
       <LastChange {...{ history, sheet, show }} />
       {results.map((result) => (
-        <Got key={result.judge?.seatId ?? ''} {...{ result, sheet }} />
+        <Got key={result.judge?.seatId ?? ''} {...{ result, sheet, alone: results.length === 1 }} />
       ))}
       <details class="rule">
         <summary>{t('exhibitor-rule')}</summary>

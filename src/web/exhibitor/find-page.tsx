@@ -38,7 +38,8 @@ function FindView({ given, address }: Seen) {
   const { words, found, state, find } = useFinding(show.id, first);
   return (
     <PublicFrame
-      address={{ showId: show.id }}
+      // Nothing is followed here, and no name goes into another address.
+      address={{}}
       trail={[{ href: `/shows/${show.id}`, name: show.name }]}
       practice={show.practice}
     >

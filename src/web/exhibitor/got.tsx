@@ -6,14 +6,16 @@ import type { EntryResult, Sheet } from './number-answer.ts';
 interface ToShow {
   readonly result: EntryResult;
   readonly sheet: Sheet;
+  /** No other judge placed the class for herself. */
+  readonly alone: boolean;
 }
 
-export function Got({ result, sheet }: ToShow) {
+export function Got({ result, sheet, alone }: ToShow) {
   const { t, language } = useWords();
   const { judge, place, of, tied, total, because } = result;
   return (
     <section class="got">
-      {judge !== null && <h3>{t('exhibitor-by-judge', { judge: judge.name })}</h3>}
+      {judge !== null && !alone && <h3>{t('exhibitor-by-judge', { judge: judge.name })}</h3>}
       <dl class="got-figures">
         <div>
           <dt>{t('exhibitor-place')}</dt>

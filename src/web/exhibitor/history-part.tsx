@@ -40,7 +40,7 @@ function Moved({ now, before, sheet: { kind } }: ToCompare) {
   return (
     <>
       {now.place !== before.place && <p>{placeMoved(before.place, now.place, t)}</p>}
-      {movedTotal && (
+      {now.total !== before.total && (
         <p>{t('exhibitor-moved-total', { before: text(before.total), now: text(now.total) })}</p>
       )}
     </>

@@ -20,7 +20,7 @@ export function PlaceWords({ line: { state, status, results } }: { readonly line
   }
   const places = results.map(({ judge, place, of }) => {
     const words = place === null ? t('exhibitor-without-place') : t('exhibitor-place-of', { place, of });
-    return judge === null ? words : `${judge.name}: ${words}`;
+    return judge === null || results.length === 1 ? words : `${judge.name}: ${words}`;
   });
   return <b>{places.join('; ')}</b>;
 }
