@@ -1,18 +1,23 @@
 /** The page `/judge`: which screen an address means, and what is shown where there is no day. */
-import type { ReadonlySignal } from '@preact/signals';
+import type { FunctionComponent } from 'preact';
 import { Route, Router, Switch } from 'wouter-preact';
 import { useWords } from '../shared/words.tsx';
 import { ClassScreen } from './class/class-screen.tsx';
-import { CompareScreen } from './compare/compare-screen.tsx';
-import { DifferencesScreen } from './conflict/differences-screen.tsx';
 import { DayScreen } from './day/day-screen.tsx';
 import { NotHere } from './day/not-here.tsx';
+import { useSame } from './derived.ts';
 import type { DayClass } from './desk/day-types.ts';
 import { GoScreen } from './go/go-screen.tsx';
+import { later } from './later.tsx';
 import { useParts } from './parts.tsx';
-import { PlacesScreen } from './places/places-screen.tsx';
 import { Screen } from './screen.tsx';
-import { SignScreen } from './sign/sign-screen.tsx';
+
+const DifferencesScreen = later(
+  async () => (await import('./conflict/differences-screen.tsx')).DifferencesScreen,
+);
+const PlacesScreen = later(async () => (await import('./places/places-screen.tsx')).PlacesScreen);
+const SignScreen = later(async () => (await import('./sign/sign-screen.tsx')).SignScreen);
+const CompareScreen = later(async () => (await import('./compare/compare-screen.tsx')).CompareScreen);
 
 export function JudgePage({ onLanguage }: { readonly onLanguage: () => void }) {
   const { desk } = useParts();
@@ -73,20 +78,28 @@ function OfDay({ onLanguage }: { readonly onLanguage: () => void }) {
   ) : null;
 }
 
+/** The same object until something of it changes that is not in the desk's own signals (goes, order). */
+function useClass(classId: string): DayClass | undefined {
+  const { desk } = useParts();
+  return useSame(desk.classOf(classId).value, (dayClass) => {
+    if (dayClass === undefined) return '';
+    const { card, ...rest } = dayClass;
+    return JSON.stringify([rest, card.signed?.revision, card.signed?.reason]);
+  });
+}
+
 interface OfClassProps {
   readonly classId: string;
-  readonly Show: (props: { readonly dayClass: DayClass }) => preact.JSX.Element;
+  readonly Show: FunctionComponent<{ readonly dayClass: DayClass }>;
 }
 
 function OfClass({ classId, Show }: OfClassProps) {
-  const { desk } = useParts();
-  const dayClass: ReadonlySignal<DayClass | undefined> = desk.classOf(classId);
-  return dayClass.value === undefined ? <Nowhere /> : <Show dayClass={dayClass.value} />;
+  const dayClass = useClass(classId);
+  return dayClass === undefined ? <Nowhere /> : <Show dayClass={dayClass} />;
 }
 
 function OneGo({ classId, entryId }: { readonly classId: string; readonly entryId: string }) {
-  const { desk } = useParts();
-  const dayClass = desk.classOf(classId).value;
+  const dayClass = useClass(classId);
   const entry = dayClass?.entries.find(({ classEntryId }) => classEntryId === entryId);
   return dayClass === undefined || entry === undefined ? (
     <Nowhere />

@@ -1,5 +1,6 @@
 /** The judge's page starts: her desk is opened once, and her language is loaded beside it. */
 import '../shared/paper.css';
+import '../shared/pattern-drawing.css';
 import './judge.css';
 import './go/go.css';
 import './card.css';
@@ -43,4 +44,4 @@ function Page({ onLanguage }: { readonly onLanguage: () => void }) {
   );
 }
 
-void startPage({ topics: ['shared', 'judge'], Page });
+void startPage({ topics: ['shared', 'judge', 'problems'], Page });

@@ -1,6 +1,7 @@
 /** Where a card, a go, the phone is, in words. */
+import { problemInWords } from '../shared/problem-words.ts';
 import type { Words } from '../shared/words.tsx';
-import type { CardState, SignalState, WrittenState } from './desk/desk-types.ts';
+import type { CardState, ServiceProblem, SignalState, WrittenState } from './desk/desk-types.ts';
 
 interface Told {
   readonly words: Words;
@@ -28,9 +29,9 @@ export function cardStateWords(state: CardState, told: Told): string {
     case 'conflict':
       return t('judge-card-conflict', { count: state.count });
     case 'refused':
-      return t('judge-card-refused', { why: state.problem.title });
+      return t('judge-card-refused', { why: whyNot(state.problem, told.words) });
     case 'signature-refused':
-      return t('judge-card-signature-refused', { why: state.problem.title });
+      return t('judge-card-signature-refused', { why: whyNot(state.problem, told.words) });
     case 'signed-on-this-phone':
       return t(
         state.signature.heldByConflicts ? 'judge-card-signed-held' : 'judge-card-signed-on-this-phone',
@@ -47,10 +48,14 @@ export function cardStateWords(state: CardState, told: Told): string {
   }
 }
 
-export const writtenStateWords = (state: WrittenState, { t }: Words): string =>
+/** What the service refused, as a part of a sentence. */
+const whyNot = (problem: ServiceProblem, words: Words): string =>
+  problemInWords(problem, words).what.replace(/\.$/, '');
+
+export const writtenStateWords = (state: WrittenState, words: Words): string =>
   state.is === 'refused'
-    ? t('judge-written-refused', { why: state.problem.title })
-    : t(`judge-written-${state.is}`);
+    ? words.t('judge-written-refused', { why: whyNot(state.problem, words) })
+    : words.t(`judge-written-${state.is}`);
 
 export function signalWords(signal: SignalState, told: Told): string {
   const { t } = told.words;

@@ -1,4 +1,5 @@
 /** Where the card is, in words, on every screen of its class; and what the service refused. */
+import { problemInWords } from '../../shared/problem-words.ts';
 import type { DayClass } from '../desk/day-types.ts';
 import type { ServiceProblem } from '../desk/desk-types.ts';
 import { useParts } from '../parts.tsx';
@@ -29,12 +30,17 @@ interface ProblemProps {
 }
 
 export function Problem({ problem, dismiss }: ProblemProps) {
-  const { desk, t } = useParts();
+  const { desk, t, words } = useParts();
+  const { what, whatToDo } = problemInWords(problem, words);
   return (
     <div class="fault">
-      <strong>{problem.title}</strong>
-      <p>{problem.detail ?? ''}</p>
-      <p>{problem.whatToDo}</p>
+      <strong>{what}</strong>
+      <p>{whatToDo}</p>
+      <ul>
+        {problem.errors?.map(({ field, message }) => (
+          <li key={field}>{message}</li>
+        ))}
+      </ul>
       <div class="pair">
         <button type="button" onClick={() => desk.tryNow()}>
           {t('shared-try-again')}

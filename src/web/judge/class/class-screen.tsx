@@ -1,8 +1,8 @@
 /** A class: its pattern, and the order of go as a gate sheet. */
-import { useComputed } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { useLocation } from 'wouter-preact';
 import { scoreGo } from '../../../engine/sheets/score-go.ts';
+import { useDerived } from '../derived.ts';
 import type { DayClass } from '../desk/day-types.ts';
 import { goingIn, isRail, maneuversOf, nextEntry } from '../entries.ts';
 import { useParts } from '../parts.tsx';
@@ -56,7 +56,7 @@ export function ClassScreen({ dayClass }: { readonly dayClass: DayClass }) {
 function useNext(dayClass: DayClass) {
   const { books } = useParts();
   const book = books.of(dayClass.classId).value;
-  const id = useComputed(() => {
+  const id = useDerived(() => {
     const { goes } = book.content.value;
     const maneuvers = maneuversOf(dayClass);
     const isDone = (entry: string) => {
@@ -64,7 +64,7 @@ function useNext(dayClass: DayClass) {
       return go !== undefined && scoreGo(dayClass.sheet, maneuvers, go).ok;
     };
     return nextEntry(dayClass, ({ classEntryId }) => isDone(classEntryId))?.classEntryId;
-  }).value;
+  }, [dayClass, book]);
   return isRail(dayClass) ? undefined : dayClass.entries.find(({ classEntryId }) => classEntryId === id);
 }
 

@@ -1,7 +1,7 @@
 /** One line of the gate sheet: the number, and where its go stands. */
-import { useComputed } from '@preact/signals';
 import { Link } from 'wouter-preact';
 import type { CardBook } from '../book/book.ts';
+import { useDerived } from '../derived.ts';
 import type { DayClass, DayEntry } from '../desk/day-types.ts';
 import { isGoing } from '../entries.ts';
 import { memo } from '../memo.ts';
@@ -19,7 +19,10 @@ export const GateLine = memo(({ dayClass, entry, book, isNext }: LineProps) => {
   const parts = useParts();
   const { t } = parts;
   const { classEntryId, backNumber, goPosition, status } = entry;
-  const told = useComputed(() => goSummary(dayClass, book.goOf(classEntryId).value.content, parts));
+  const told = useDerived(
+    () => goSummary(dayClass, book.goOf(classEntryId).value.content, parts),
+    [dayClass, book, classEntryId, parts.words, parts.speech],
+  );
   const going = isGoing(entry);
   if (!going) {
     return (
@@ -30,7 +33,7 @@ export const GateLine = memo(({ dayClass, entry, book, isNext }: LineProps) => {
       </li>
     );
   }
-  const { words, figure, is } = told.value;
+  const { words, figure, is } = told;
   return (
     <li class="gate-line" data-is={is} data-next={isNext}>
       <Link href={`/classes/${dayClass.classId}/goes/${classEntryId}`}>

@@ -2,8 +2,11 @@
 import { ruleSentences } from '../../../engine/sentences/rule-words.ts';
 import type { DayClass } from '../desk/day-types.ts';
 import { maneuverNote } from '../go/step-words.ts';
+import { later } from '../later.tsx';
 import { namesIn } from '../outcome-words.ts';
 import { useParts } from '../parts.tsx';
+
+const Drawing = later(async () => (await import('../../shared/pattern-drawing.tsx')).PatternDrawingFigure);
 
 export function PatternPart({ dayClass }: { readonly dayClass: DayClass }) {
   const { t, books } = useParts();
@@ -15,6 +18,7 @@ export function PatternPart({ dayClass }: { readonly dayClass: DayClass }) {
         <details class="pattern" open={!isBegun}>
           <summary>{t('judge-pattern', { name: pattern.name })}</summary>
           <div class="pattern-sheet">
+            {pattern.drawing === null ? null : <Drawing drawing={pattern.drawing} />}
             <Maneuvers dayClass={dayClass} />
           </div>
         </details>

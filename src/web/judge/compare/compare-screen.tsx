@@ -1,7 +1,8 @@
 /** All goes so far side by side, best first; ties of her own marked, and broken here. */
-import { useComputed, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import { Link, useLocation } from 'wouter-preact';
 import { CardStateLine } from '../class/card-state-line.tsx';
+import { useDerived } from '../derived.ts';
 import type { DayClass, DayEntry } from '../desk/day-types.ts';
 import { maneuversOf } from '../entries.ts';
 import { stepName, stepSign } from '../go/step-words.ts';
@@ -17,7 +18,7 @@ export function CompareScreen({ dayClass }: { readonly dayClass: DayClass }) {
   const [, go] = useLocation();
   const { classId } = dayClass;
   const book = books.of(classId).value;
-  const standing = useComputed(() => standingOf(dayClass, book.content.value)).value;
+  const standing = useDerived(() => standingOf(dayClass, book.content.value), [dayClass, book]);
   const steps = stepsOf(dayClass.sheet, maneuversOf(dayClass));
   return (
     <Screen

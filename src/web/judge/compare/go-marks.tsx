@@ -1,7 +1,7 @@
 /** The marks of a go in a row, or its total. It is made again only when its own go changes. */
-import { useComputed } from '@preact/signals';
 import { exact } from '../../../engine/numbers/exact.ts';
 import { runningScore } from '../../../engine/sheets/score-go.ts';
+import { useDerived } from '../derived.ts';
 import type { DayClass, DayEntry } from '../desk/day-types.ts';
 import { maneuversOf } from '../entries.ts';
 import { markLayout } from '../go/mark-layout.ts';
@@ -22,7 +22,7 @@ export function GoMarks({ dayClass, entry, steps, totalOnly = false }: MarksProp
   const parts = useParts();
   const { books, words, t } = parts;
   const book = books.of(dayClass.classId).value;
-  const go = useComputed(() => book.goOf(entry.classEntryId).value.content).value;
+  const go = useDerived(() => book.goOf(entry.classEntryId).value.content, [book, entry]);
   if (totalOnly) {
     return (
       <>{shownScore(dayClass.sheet, runningScore(dayClass.sheet, maneuversOf(dayClass), go), words).total}</>

@@ -1,6 +1,7 @@
 /** Where there is no day to show: what that means, and what to do. */
 import type { ComponentChildren } from 'preact';
 import { ChoicesBar } from '../../shared/choices-bar.tsx';
+import { problemInWords } from '../../shared/problem-words.ts';
 import { useWords } from '../../shared/words.tsx';
 import type { DayState, ServiceProblem } from '../desk/desk-types.ts';
 import { useParts } from '../parts.tsx';
@@ -15,7 +16,8 @@ interface NotHereProps {
 }
 
 export function NotHere({ is, because, onLanguage }: NotHereProps) {
-  const { t } = useWords();
+  const words = useWords();
+  const { t } = words;
   const heading = useArrival(t(`judge-${is}`));
   return (
     <>
@@ -28,8 +30,8 @@ export function NotHere({ is, because, onLanguage }: NotHereProps) {
         <p>{t(`judge-${is}-what`)}</p>
         {because === null ? null : (
           <p class="fault">
-            <strong>{because.title}</strong>
-            {because.whatToDo}
+            <strong>{problemInWords(because, words).what}</strong>
+            {problemInWords(because, words).whatToDo}
           </p>
         )}
         <WayOn is={is} />

@@ -1,5 +1,5 @@
 /** One go on the screen: what is in hand, what a tap does, what is told of it. The card itself is in the book. */
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Decimal } from '../../../engine/numbers/exact.ts';
 import { type RunningScore, runningScore, scoreGo } from '../../../engine/sheets/score-go.ts';
 import type { Go, RulingCode } from '../../../engine/sheets/types.ts';
@@ -24,6 +24,12 @@ import {
 
 type Refused = Exclude<WriteOutcome, { ok: true }>;
 
+interface GoOf {
+  readonly dayClass: DayClass;
+  readonly entry: DayEntry;
+  readonly book: CardBook;
+}
+
 export class GoModel {
   readonly dayClass: DayClass;
   readonly entry: DayEntry;
@@ -35,12 +41,13 @@ export class GoModel {
   /** May it stand on a card as it is? */
   readonly done: ReadonlySignal<boolean>;
   /** Index into `steps`; their length: nothing is left. */
-  readonly inHand;
+  readonly inHand: Signal<number>;
   /** Goes up with each change that is kept: whoever listens hears the total then. */
-  readonly kept = signal(0);
-  readonly refused = signal<Refused | null>(null);
+  readonly kept: Signal<number>;
+  readonly refused: Signal<Refused | null>;
 
-  constructor({ dayClass, entry, book }: { dayClass: DayClass; entry: DayEntry; book: CardBook }) {
+  /** `before`: of the same go, which the class changed under; what is in hand stays in hand. */
+  constructor({ dayClass, entry, book }: GoOf, before: GoModel | undefined) {
     this.dayClass = dayClass;
     this.entry = entry;
     this.book = book;
@@ -53,7 +60,10 @@ export class GoModel {
     this.done = computed(
       () => isWritten(this.go.value) && scoreGo(dayClass.sheet, maneuvers, this.go.value).ok,
     );
-    this.inHand = signal(nextStep(this.steps, this.go.value, -1));
+    const same = before?.entry.classEntryId === entry.classEntryId ? before : undefined;
+    this.inHand = same?.inHand ?? signal(nextStep(this.steps, this.go.value, -1));
+    this.kept = same?.kept ?? signal(0);
+    this.refused = same?.refused ?? signal(null);
   }
 
   get step(): Step | undefined {

@@ -1,6 +1,6 @@
 /** One go: the running total above, the maneuver in hand in the middle, penalties and marks under the thumb. */
 import { useSignal } from '@preact/signals';
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { Link, useLocation } from 'wouter-preact';
 import { Problem } from '../class/card-state-line.tsx';
 import { ChangesNotice } from '../class/changes-notice.tsx';
@@ -34,7 +34,12 @@ export function GoScreen({ dayClass, entry }: GoProps) {
   const { desk, books } = useParts();
   const { classId } = dayClass;
   const book = books.of(classId).value;
-  const model = useMemo(() => new GoModel({ dayClass, entry, book }), [dayClass, entry, book]);
+  const before = useRef<GoModel>();
+  const model = useMemo(
+    () => new GoModel({ dayClass, entry, book }, before.current),
+    [dayClass, entry, book],
+  );
+  before.current = model;
   const watch = useMemo(() => (entry.videoUrl === null ? undefined : new StopWatch()), [entry.videoUrl]);
   const open = {
     remark: useSignal(false),

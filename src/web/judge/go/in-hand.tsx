@@ -1,8 +1,8 @@
 /** The maneuver in hand, large: what is ridden, what is written about it, and the way back and on. */
-import { useComputed } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { exact } from '../../../engine/numbers/exact.ts';
 import { labelWords } from '../../../engine/sentences/score-sentences.ts';
+import { useDerived } from '../derived.ts';
 import { figure } from '../numbers.ts';
 import { useParts } from '../parts.tsx';
 import type { GoModel } from './go-model.ts';
@@ -86,12 +86,12 @@ function What({ model }: { readonly model: GoModel }) {
 
 function RemarkShown({ model }: { readonly model: GoModel }) {
   const { t } = useParts();
-  const remark = useComputed(() => {
+  const remark = useDerived(() => {
     const { position } = model;
     if (position === undefined) return model.go.value.remark ?? '';
     const waits = model.kept.value >= 0 ? waitingRemark(model.entry.classEntryId, position) : undefined;
     return remarkAt(model.go.value, position) || (waits ?? '');
-  }).value;
+  }, [model]);
   return remark === '' ? null : (
     <p class="remark">
       <span class="heard">{t('judge-remark')}: </span>

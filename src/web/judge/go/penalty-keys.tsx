@@ -1,8 +1,8 @@
 /** The penalties of the sheet, each against the maneuver in hand in one tap. */
-import { useComputed } from '@preact/signals';
 import { exact } from '../../../engine/numbers/exact.ts';
 import { labelWords } from '../../../engine/sentences/score-sentences.ts';
 import type { ScoreSheet } from '../../../engine/sheets/types.ts';
+import { useDerived } from '../derived.ts';
 import { figure } from '../numbers.ts';
 import { useParts } from '../parts.tsx';
 import { type Designator, designatorsOf } from '../shorthand/designators.ts';
@@ -14,11 +14,10 @@ export const penaltiesOf = (sheet: ScoreSheet) => ('penalties' in sheet ? sheet.
 export function PenaltyKeys({ model }: { readonly model: GoModel }) {
   const { t } = useParts();
   const { sheet } = model.dayClass;
-  const against = useComputed(() => model.position);
+  const position = useDerived(() => model.position, [model]);
   if (sheet.kind === 'percentage') return <ErrorsOfCourse model={model} />;
   const penalties = designatorsOf(penaltiesOf(sheet));
   if (penalties.length === 0) return null;
-  const position = against.value;
   return (
     <section class="penalties" aria-labelledby="penalties">
       <h3 id="penalties">
@@ -38,7 +37,7 @@ export function PenaltyKeys({ model }: { readonly model: GoModel }) {
 function PenaltyKey({ model, one }: { readonly model: GoModel; readonly one: Designator }) {
   const { words, speech, t } = useParts();
   const { code, points, label, weight } = one.penalty;
-  const count = useComputed(() => penaltiesAt(model.go.value, code, model.position)).value;
+  const count = useDerived(() => penaltiesAt(model.go.value, code, model.position), [model, code]);
   const called = labelWords(label, speech);
   return (
     <button
@@ -62,7 +61,7 @@ function PenaltyKey({ model, one }: { readonly model: GoModel; readonly one: Des
 /** In dressage: how often the rider went wrong, and what that takes off. */
 function ErrorsOfCourse({ model }: { readonly model: GoModel }) {
   const { t, words } = useParts();
-  const count = useComputed(() => model.go.value.errorsOfCourse ?? 0).value;
+  const count = useDerived(() => model.go.value.errorsOfCourse ?? 0, [model]);
   const { sheet } = model.dayClass;
   if (sheet.kind !== 'percentage') return null;
   const { takes } = sheet.errorsOfCourse;

@@ -2,9 +2,9 @@
  * The go as a line: each maneuver a note that stands above or beneath the line as it was marked. On a desk the same list
  * stands as a sheet, with names. A tap takes the maneuver in hand.
  */
-import { useComputed } from '@preact/signals';
 import { exact } from '../../../engine/numbers/exact.ts';
 import type { Words } from '../../shared/words.tsx';
+import { useDerived } from '../derived.ts';
 import { figure, said, signedFigure, signedSaid } from '../numbers.ts';
 import { useParts } from '../parts.tsx';
 import type { GoModel } from './go-model.ts';
@@ -36,12 +36,13 @@ interface NoteProps {
 function Note({ model, step, index }: NoteProps) {
   const parts = useParts();
   const { words, t } = parts;
-  const written = useComputed(() => writtenAt(model.go.value, step)).value;
-  const taken = useComputed(() => takenAt(model, step, words)).value;
-  const isInHand = useComputed(() => model.inHand.value === index).value;
-  const remark = useComputed(() =>
-    step.kind === 'maneuver' ? remarkAt(model.go.value, step.position) : '',
-  ).value;
+  const written = useDerived(() => writtenAt(model.go.value, step), [model, step]);
+  const taken = useDerived(() => takenAt(model, step, words), [model, step, words]);
+  const isInHand = useDerived(() => model.inHand.value === index, [model, index]);
+  const remark = useDerived(
+    () => (step.kind === 'maneuver' ? remarkAt(model.go.value, step.position) : ''),
+    [model, step],
+  );
   const signed = markLayout(step.range).is === 'balance';
   const mark = written === undefined || written === 'not-seen' ? undefined : exact(written);
   const shown = mark === undefined ? '' : signed ? signedFigure(mark, words) : figure(mark, words);

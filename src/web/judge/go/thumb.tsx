@@ -1,7 +1,8 @@
 /** Under the thumb: undo and what else belongs to a go, then the marks; where all is marked, the next go. */
-import { useComputed, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import { useLocation } from 'wouter-preact';
 import { scoreGo } from '../../../engine/sheets/score-go.ts';
+import { useDerived } from '../derived.ts';
 import { isRail, maneuversOf, nextEntry } from '../entries.ts';
 import { useParts } from '../parts.tsx';
 import type { GoModel } from './go-model.ts';
@@ -33,9 +34,10 @@ export function Thumb({ model, open }: ThumbProps) {
 function Tools({ model, open }: ThumbProps) {
   const { t } = useParts();
   const step = model.step;
-  const isWritten = useComputed(
+  const isWritten = useDerived(
     () => step !== undefined && writtenAt(model.go.value, step) !== undefined,
-  ).value;
+    [model, step],
+  );
   return (
     <div class="tools">
       <button type="button" disabled={model.undoable.value === 0} onClick={() => void model.undo()}>
@@ -73,7 +75,7 @@ function Marks({ model, open }: ThumbProps) {
   const { t } = useParts();
   const marksOn = useSignal(false);
   const step = model.step;
-  const isBarred = useComputed(() => model.reading.value.tier === 'not-placed').value;
+  const isBarred = useDerived(() => model.reading.value.tier === 'not-placed', [model]);
   if (isBarred && !marksOn.value) {
     return (
       <>
@@ -98,11 +100,11 @@ function Marks({ model, open }: ThumbProps) {
 /** A maneuver that counts as not shown: only she can say whether the pattern was kept. */
 function StillNeeded({ model, open }: ThumbProps) {
   const { t } = useParts();
-  const needsRuling = useComputed(() => {
+  const needsRuling = useDerived(() => {
     const { dayClass } = model;
     const scored = scoreGo(dayClass.sheet, maneuversOf(dayClass), model.go.value);
     return !scored.ok && scored.faults.some(({ code }) => code === 'ruling_missing');
-  }).value;
+  }, [model]);
   return needsRuling ? (
     <div class="heed">
       <p>{t('judge-needs-ruling')}</p>
@@ -118,7 +120,7 @@ function Finished({ model }: { readonly model: GoModel }) {
   const [, go] = useLocation();
   const { dayClass, entry } = model;
   const { classId } = dayClass;
-  const next = useComputed(() => {
+  const next = useDerived(() => {
     const { content } = books.of(classId).value;
     const maneuvers = maneuversOf(dayClass);
     const isDone = (id: string) => {
@@ -126,7 +128,7 @@ function Finished({ model }: { readonly model: GoModel }) {
       return written !== undefined && scoreGo(dayClass.sheet, maneuvers, written).ok;
     };
     return nextEntry(dayClass, ({ classEntryId }) => isDone(classEntryId), entry.classEntryId);
-  }).value;
+  }, [books, dayClass, entry]);
   if (isRail(dayClass)) {
     return (
       <button type="button" class="main" onClick={() => go(`/classes/${classId}/places`)}>

@@ -1,12 +1,16 @@
 /** The running total with its parts, always in view; what it is now is said after each change. */
-import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { useSignal, useSignalEffect } from '@preact/signals';
+import { useDerived } from '../derived.ts';
 import { useParts } from '../parts.tsx';
 import type { GoModel } from './go-model.ts';
 import { shownScore } from './score-parts.ts';
 
 export function TotalLine({ model }: { readonly model: GoModel }) {
   const { words, t } = useParts();
-  const shown = useComputed(() => shownScore(model.dayClass.sheet, model.reading.value, words)).value;
+  const shown = useDerived(
+    () => shownScore(model.dayClass.sheet, model.reading.value, words),
+    [model, words],
+  );
   if (model.dayClass.sheet.kind === 'places') return null;
   return (
     <section class="total" aria-label={t('judge-total-line')}>

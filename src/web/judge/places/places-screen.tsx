@@ -1,10 +1,11 @@
 /** A rail class: numbers are tapped in the order of their places. Dragging a line is an extra; taps and keys do it all. */
-import { useComputed, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { useLocation } from 'wouter-preact';
 import { scoreGo } from '../../../engine/sheets/score-go.ts';
 import { CardStateLine } from '../class/card-state-line.tsx';
 import { ChangesNotice } from '../class/changes-notice.tsx';
+import { useDerived } from '../derived.ts';
 import type { DayClass } from '../desk/day-types.ts';
 import { goingIn } from '../entries.ts';
 import { outcomeWords } from '../outcome-words.ts';
@@ -30,7 +31,7 @@ export function PlacesScreen({ dayClass }: { readonly dayClass: DayClass }) {
   const { classId, sheet } = dayClass;
   const book = books.of(classId).value;
   const refused = useSignal('');
-  const ranking = useComputed(() => book.order.value.content.ranking ?? []).value;
+  const ranking = useDerived(() => book.order.value.content.ranking ?? [], [book]);
   useEffect(() => {
     desk.marking(classId);
     return () => desk.marking(null);

@@ -1,6 +1,7 @@
 /** A signed card: it stays as it is, and an amendment with a reason follows it. Both stay readable. */
-import { useComputed, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import { useLocation } from 'wouter-preact';
+import { useDerived } from '../derived.ts';
 import type { DayClass } from '../desk/day-types.ts';
 import { isRail } from '../entries.ts';
 import { useParts } from '../parts.tsx';
@@ -55,10 +56,10 @@ function Amending({ dayClass }: { readonly dayClass: DayClass }) {
   const kept = desk.amendmentOf(classId).value;
   const reason = useSignal(kept?.reason ?? '');
   const refused = useSignal('');
-  const check = useComputed(() => {
+  const check = useDerived(() => {
     const content = desk.amendmentOf(classId).value?.content;
     return content === undefined ? undefined : desk.checkAmendment(classId, content);
-  }).value;
+  }, [desk, classId]);
   const keep = () => {
     const content = desk.amendmentOf(classId).value?.content;
     if (content !== undefined) void desk.keepAmendment(classId, { content, reason: reason.value });

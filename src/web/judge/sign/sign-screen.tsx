@@ -1,7 +1,8 @@
 /** The card before it is signed: what is missing, with a way there; what it comes to; then the signature. */
-import { useComputed, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import { useLocation } from 'wouter-preact';
 import { CardStateLine } from '../class/card-state-line.tsx';
+import { useDerived } from '../derived.ts';
 import type { DayClass } from '../desk/day-types.ts';
 import type { SignOutcome } from '../desk/desk-types.ts';
 import { isRail } from '../entries.ts';
@@ -42,12 +43,12 @@ export function SignScreen({ dayClass }: { readonly dayClass: DayClass }) {
 /** Asked anew whenever the card changes. */
 export function useSignCheck(dayClass: DayClass) {
   const { desk } = useParts();
-  return useComputed(() => {
+  return useDerived(() => {
     desk.contentOf(dayClass.classId).value;
     desk.conflicts.value;
     desk.classOf(dayClass.classId).value;
     return desk.checkSignable(dayClass.classId);
-  }).value;
+  }, [desk, dayClass]);
 }
 
 function ToSign({ dayClass }: { readonly dayClass: DayClass }) {

@@ -1,6 +1,7 @@
 /** What the card comes to: who stands where, by how much, and what she ruled. */
-import { useComputed } from '@preact/signals';
+
 import { standingOf } from '../compare/standing.ts';
+import { useDerived } from '../derived.ts';
 import type { DayClass, DayEntry } from '../desk/day-types.ts';
 import { isRail } from '../entries.ts';
 import { decimalFigure, figure } from '../numbers.ts';
@@ -44,7 +45,7 @@ export function Summary({ dayClass }: { readonly dayClass: DayClass }) {
 function useSummary(dayClass: DayClass): readonly SummaryLine[] {
   const { books, words, speech, t } = useParts();
   const book = books.of(dayClass.classId).value;
-  return useComputed(() => {
+  return useDerived(() => {
     const content = book.content.value;
     const ruled = ({ classEntryId }: DayEntry) => {
       const code = content.goes[classEntryId]?.ruling?.code;
@@ -64,7 +65,7 @@ function useSummary(dayClass: DayClass): readonly SummaryLine[] {
           .join(' · '),
       })),
     );
-  }).value;
+  }, [dayClass, book, words, speech]);
 
   function figureOn({ sheet }: DayClass, score: Parameters<typeof figure>[0]): string {
     return sheet.kind === 'percentage' || sheet.kind === 'measured'
