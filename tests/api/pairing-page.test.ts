@@ -1,9 +1,11 @@
 /** The page on which a phone is paired: as it is built and served, and what it says. */
+import { readFileSync } from 'node:fs';
 import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { asWritten, codeInLink, isWhole } from '../../src/web/pair/code.ts';
-import { type PhoneView, seatInWords, showInWords, whoInWords } from '../../src/web/pair/who.ts';
+import { seatInWords, showInWords, whoInWords } from '../../src/web/pair/who.ts';
 import { problemIn, wordsFor } from '../../src/web/shared/problem-words.ts';
+import { type Language, makeWords } from '../../src/web/shared/words.tsx';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 
 let tested: TestApp;
@@ -45,12 +47,10 @@ describe('the page /pair, as it is served', () => {
     expect(html).not.toMatch(/(?:src|href)="(?!\/assets\/)/);
   });
 
-  it('says its language, and gives every field a label and every screen a heading', () => {
+  it('says in both languages what it needs where scripts are switched off', () => {
     expect(html).toContain('<html lang="en">');
-    expect(html).toContain('<label for="code">');
-    const screens = html.match(/data-screen=/g)?.length ?? 0;
-    expect(screens).toBeGreaterThan(3);
-    expect(html.match(/<h1 /g)).toHaveLength(screens);
+    expect(html).toContain('This page needs JavaScript.');
+    expect(html).toContain('<span lang="de">Diese Seite braucht JavaScript.');
   });
 
   it('names assets that are there, each with a hash in its name and kept for ever', async () => {
@@ -101,38 +101,46 @@ describe('the code, as a person types it', () => {
   });
 });
 
-const phone: PhoneView = {
-  role: 'judge',
+const wordsIn = (language: Language) =>
+  makeWords(
+    language,
+    ['shared', 'pair'].map((topic) =>
+      readFileSync(new URL(`../../src/web/words/${language}/${topic}.ftl`, import.meta.url), 'utf8'),
+    ),
+  );
+const [english, german] = [wordsIn('en'), wordsIn('de')];
+
+const phone = {
+  role: 'judge' as const,
   label: null,
   judge: { name: 'Ada Example' },
-  show: { name: 'Invented Show', kind: 'official' },
-  seats: [],
+  show: { name: 'Invented Show', kind: 'official' as const },
 };
-const seat = { number: 7, name: 'Reining', state: 'under-way', withdrawn: false, signedRevision: null };
+const seat = { state: 'under-way', withdrawn: false, signedRevision: null };
 
 describe('what a paired phone says', () => {
   it('is whose it is', () => {
-    expect(whoInWords(phone)).toBe('This phone is Judge Ada Example’s');
-    expect(whoInWords({ ...phone, role: 'scribe' })).toBe('This phone writes for Judge Ada Example');
-    expect(whoInWords({ ...phone, role: 'gate', judge: null, label: 'Ring 2 gate' })).toBe(
-      'This phone is at the gate: Ring 2 gate',
-    );
+    expect(whoInWords(phone, english)).toBe('This phone is Judge Ada Example’s');
+    expect(whoInWords({ ...phone, role: 'scribe' }, english)).toBe('This phone writes for Judge Ada Example');
+    const gate = { role: 'gate' as const, judge: null, label: 'Ring 2 gate' };
+    expect(whoInWords(gate, english)).toBe('This phone is at the gate: Ring 2 gate');
+    expect(whoInWords(phone, german)).toBe('Dieses Telefon gehört zu Richter Ada Example');
   });
 
   it('tells a rehearsal from the show', () => {
-    expect(showInWords(phone)).toBe('for Invented Show');
-    expect(showInWords({ ...phone, show: { name: 'Invented Show', kind: 'practice' } })).toBe(
-      'for practice: Invented Show',
-    );
+    const practice = { show: { ...phone.show, kind: 'practice' as const } };
+    expect(showInWords(phone, english)).toBe('for Invented Show');
+    expect(showInWords(practice, english)).toBe('for practice: Invented Show');
+    expect(showInWords(practice, german)).toBe('zur Übung: Invented Show');
   });
 
   it('is where each class stands, and whether its card is signed', () => {
-    expect(seatInWords(seat)).toBe('under way');
-    expect(seatInWords({ ...seat, state: 'official', signedRevision: 1 })).toBe(
-      'official; the card is signed',
-    );
-    expect(seatInWords({ ...seat, withdrawn: true })).toBe('this judge left the panel');
-    expect(seatInWords({ ...seat, state: 'of-tomorrow' })).toBe('of tomorrow');
+    expect(seatInWords(seat, english)).toBe('under way');
+    const signed = { ...seat, state: 'official', signedRevision: 1 };
+    expect(seatInWords(signed, english)).toBe('official; the card is signed');
+    expect(seatInWords(signed, german)).toBe('amtlich; der Bogen ist unterschrieben');
+    expect(seatInWords({ ...seat, withdrawn: true }, english)).toBe('this judge left the panel');
+    expect(seatInWords({ ...seat, state: 'of-tomorrow' }, english)).toBe('of tomorrow');
   });
 });
 

@@ -1,15 +1,23 @@
 /** What the page asks of the service about this phone, and what follows from the answers. */
 import { makePhoneKey, PhoneClient, type PhoneKey } from '../../phone/index.ts';
-import { type FaultWords, keyNotKept, noSignal } from '../shared/fault-words.ts';
+import { letGoOfPhone } from '../judge/desk/let-go.ts';
+import type { Answer } from '../shared/api.ts';
+import { keepPages } from '../shared/keep-pages.ts';
 import { forgetKey, keepKey, keptKey } from '../shared/kept-key.ts';
-import { problemIn, wordsFor } from '../shared/problem-words.ts';
-import type { PhoneView } from './who.ts';
+import { type Problem, problemIn } from '../shared/problem-words.ts';
+
+export type PairedPhone = Answer<'/v1/phones/current'>;
+
+/** What stands in the way: the service refused (its code), or something here does, by a code of `problems.ftl`. */
+export type InTheWay =
+  | Problem
+  | { readonly code: 'no_answer' | 'key_not_kept' | 'code_not_whole' | 'let_go_not_told' };
 
 export type Found =
-  | { readonly is: 'paired'; readonly phone: PhoneView }
-  | { readonly is: 'not-paired'; readonly because: FaultWords | undefined }
+  | { readonly is: 'paired'; readonly phone: PairedPhone }
+  | { readonly is: 'not-paired'; readonly because: InTheWay | undefined }
   /** It has a key, and the service did not say whether that is paired. */
-  | { readonly is: 'unknown'; readonly because: FaultWords };
+  | { readonly is: 'unknown'; readonly because: InTheWay };
 
 let client: { readonly key: PhoneKey; readonly of: PhoneClient } | undefined;
 
@@ -27,19 +35,20 @@ export async function whoIsThis(): Promise<Found> {
 /** The key is kept before the code is sent: an answer that is lost on the way then loses nothing. */
 export async function pairWith(code: string): Promise<Found> {
   const key = await keyAtHand();
-  if (key === undefined) return { is: 'not-paired', because: keyNotKept };
+  if (key === undefined) return { is: 'not-paired', because: { code: 'key_not_kept' } };
   const answer = await clientOf(key).pair(code).catch(noAnswer);
-  if (answer === undefined) return { is: 'not-paired', because: noSignal };
+  if (answer === undefined) return { is: 'not-paired', because: { code: 'no_answer' } };
   if (answer.ok) return askWho(key);
   const problem = await problemIn(answer);
   if (problem.code === 'key_already_paired') return askWho(key);
-  return { is: 'not-paired', because: wordsFor(problem) };
+  return { is: 'not-paired', because: problem };
 }
 
-/** The key is gone for good; the service hears no more of this phone. */
+/** Nothing of the judge stays here, also what is unsent: who asks for this was told of it (`unsentHere`). */
 export async function letGo(): Promise<Found> {
-  await forgetKey();
-  return { is: 'not-paired', because: undefined };
+  const outcome = await letGoOfPhone({ evenUnsent: true });
+  const told = outcome.ok && outcome.told;
+  return { is: 'not-paired', because: told ? undefined : { code: 'let_go_not_told' } };
 }
 
 async function keyAtHand(): Promise<PhoneKey | undefined> {
@@ -57,17 +66,21 @@ async function keyAtHand(): Promise<PhoneKey | undefined> {
 async function askWho(key: PhoneKey): Promise<Found> {
   const asked = { method: 'GET', path: '/v1/phones/current' };
   const answer = await clientOf(key).request(asked).catch(noAnswer);
-  if (answer === undefined) return { is: 'unknown', because: noSignal };
-  if (answer.ok) return { is: 'paired', phone: (await answer.json()) as PhoneView };
+  if (answer === undefined) return { is: 'unknown', because: { code: 'no_answer' } };
+  if (answer.ok) {
+    // While there is signal: the judge's page opens without any from now on.
+    void keepPages();
+    return { is: 'paired', phone: (await answer.json()) as PairedPhone };
+  }
   const problem = await problemIn(answer);
   switch (problem.code) {
     case 'phone_unknown':
       return { is: 'not-paired', because: undefined };
     case 'phone_revoked':
       await forgetKey();
-      return { is: 'not-paired', because: wordsFor(problem) };
+      return { is: 'not-paired', because: problem };
     default:
-      return { is: 'unknown', because: wordsFor(problem) };
+      return { is: 'unknown', because: problem };
   }
 }
 

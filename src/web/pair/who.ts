@@ -1,71 +1,39 @@
 /** What a paired phone is, in words. */
+import type { Answer } from '../shared/api.ts';
+import type { Words } from '../shared/words.tsx';
 
-/** As far as the page shows it: what `GET /v1/phones/current` answers. */
-export interface PhoneView {
-  readonly role: 'judge' | 'scribe' | 'gate';
-  /** E.g. "Ring 2 gate". */
-  readonly label: string | null;
-  /** The judge, or the judge that the scribe writes for; `null`: the gate. */
-  readonly judge: { readonly name: string } | null;
-  readonly show: { readonly name: string; readonly kind: 'official' | 'practice' };
-  readonly seats: readonly SeatView[];
-}
+type CurrentPhone = Answer<'/v1/phones/current'>;
 
-export interface SeatView {
-  /** Of the class. */
-  readonly number: number;
-  readonly name: string;
-  /** Of the class. */
-  readonly state: string;
-  readonly withdrawn: boolean;
-  /** `null`: the card is not signed. */
-  readonly signedRevision: number | null;
-}
+/** As far as the page shows it. */
+export type PhoneView = Pick<CurrentPhone, 'role' | 'label' | 'seats'> & {
+  readonly judge: Pick<NonNullable<CurrentPhone['judge']>, 'name'> | null;
+  readonly show: Pick<CurrentPhone['show'], 'name' | 'kind'>;
+};
+
+export type SeatView = Pick<
+  CurrentPhone['seats'][number],
+  'seatId' | 'number' | 'name' | 'withdrawn' | 'signedRevision'
+> & { readonly state: string };
 
 /** "This phone is Judge Ada Example's" */
-export function whoInWords({ role, judge, label }: PhoneView): string {
-  const name = judge?.name ?? 'nobody';
-  switch (role) {
-    case 'judge':
-      return `This phone is Judge ${name}’s`;
-    case 'scribe':
-      return `This phone writes for Judge ${name}`;
-    case 'gate':
-      return `This phone is at the gate${label === null ? '' : `: ${label}`}`;
-  }
+export function whoInWords(
+  { role, judge, label }: Pick<PhoneView, 'role' | 'judge' | 'label'>,
+  { t }: Words,
+): string {
+  if (role !== 'gate') return t(`pair-who-${role}`, { name: judge?.name ?? '' });
+  return label === null ? t('pair-who-gate') : t('pair-who-gate-called', { label });
 }
 
 /** "for practice: Windrow Creek Autumn Show" */
-export const showInWords = ({ show: { name, kind } }: PhoneView): string =>
-  kind === 'practice' ? `for practice: ${name}` : `for ${name}`;
-
-export function whatForInWords({ role }: PhoneView): string {
-  switch (role) {
-    case 'judge':
-      return 'Cards are written and signed on it.';
-    case 'scribe':
-      return 'It enters what the judge calls; only the judge’s own phone signs.';
-    case 'gate':
-      return 'It calls classes and marks who does not come.';
-  }
-}
-
-const states: Readonly<Record<string, string>> = {
-  'setting-up': 'being set up',
-  drawn: 'the order of go is drawn',
-  called: 'called to the ring',
-  'under-way': 'under way',
-  'cards-in': 'all cards are in',
-  provisional: 'posted, not yet official',
-  official: 'official',
-  corrected: 'official, corrected',
-  cancelled: 'cancelled',
-  combined: 'combined into another class',
-};
+export const showInWords = ({ show: { name, kind } }: Pick<PhoneView, 'show'>, { t }: Words): string =>
+  kind === 'practice' ? t('pair-for-practice', { show: name }) : t('pair-for', { show: name });
 
 /** "under way; the card is signed". A state that this page does not know yet is shown as the service spells it. */
-export function seatInWords({ state, withdrawn, signedRevision }: SeatView): string {
-  if (withdrawn) return 'this judge left the panel';
-  const ofClass = states[state] ?? state.replaceAll('-', ' ');
-  return signedRevision === null ? ofClass : `${ofClass}; the card is signed`;
+export function seatInWords(
+  { state, withdrawn, signedRevision }: Pick<SeatView, 'state' | 'withdrawn' | 'signedRevision'>,
+  { t, find }: Words,
+): string {
+  if (withdrawn) return t('pair-seat-left');
+  const ofClass = find(`shared-state-${state}`) ?? state.replaceAll('-', ' ');
+  return signedRevision === null ? ofClass : t('pair-seat-signed', { state: ofClass });
 }

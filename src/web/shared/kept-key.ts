@@ -3,30 +3,19 @@
  * browser signs with it and gives it to nobody, neither to this page nor to one that was smuggled in.
  */
 import type { PhoneKey } from '../../phone/index.ts';
-import type { FaultWords } from './fault-words.ts';
 
 const database = 'ringledger';
 const shelf = 'phone-key';
 /** A phone is one person's, or the gate's, at a time. */
 const place = 'this phone';
 
-/** Browsers give keys only to pages that came over https, or from the very computer that they run on. */
-export const keyPossible = (): boolean =>
-  window.isSecureContext && 'subtle' in crypto && 'indexedDB' in window;
-
-export function whyNoKey(): FaultWords {
-  if (window.isSecureContext) {
-    return {
-      what: 'This browser can neither make nor keep a key.',
-      whatToDo:
-        'Open the link in an up-to-date browser: Safari, Chrome, Firefox or Edge. The code is still good.',
-    };
-  }
-  return {
-    what: `This page came over plain http from ${location.host}, and browsers make keys only on pages that came over https.`,
-    whatToDo:
-      'Ask the office for a link that begins with https. On the computer where the service runs, a link to localhost works too. The code is still good.',
-  };
+/**
+ * What keeps this browser from making a key, by a code of `problems.ftl`: browsers give keys only to pages that came
+ * over https, or from the very computer that they run on.
+ */
+export function keyInTheWay(): 'key_needs_https' | 'key_not_possible' | undefined {
+  if (!window.isSecureContext) return 'key_needs_https';
+  return 'subtle' in crypto && 'indexedDB' in window ? undefined : 'key_not_possible';
 }
 
 /** `undefined`: this phone has none. */

@@ -2,8 +2,16 @@
 
 problem-no_answer = Der Dienst antwortet nicht.
 problem-no_answer-do = Gibt es hier Empfang? Bitte dorthin gehen, wo welcher ist, und es noch einmal versuchen; es geht nichts verloren.
+problem-let_go_not_told = Das Telefon ist freigegeben, und der Dienst weiß es noch nicht.
+problem-let_go_not_told-do = Es gab keinen Empfang. Bitte der Meldestelle sagen, damit sie das Telefon von der Show nimmt.
 problem-no_problem_details = Der Dienst ist gestört.
 problem-no_problem_details-do = Bitte in einer Minute noch einmal versuchen. Bleibt es so, der Meldestelle Bescheid geben.
+problem-key_not_kept = Dieser Browser bewahrt keinen Schlüssel auf.
+problem-key_not_kept-do = Ist das ein privates Fenster? Bitte den Link in einem gewöhnlichen öffnen. Der Code gilt noch.
+problem-key_not_possible = Dieser Browser kann keinen Schlüssel machen oder aufbewahren.
+problem-key_not_possible-do = Bitte den Link in einem aktuellen Browser öffnen: Safari, Chrome, Firefox oder Edge. Der Code gilt noch.
+problem-key_needs_https = Diese Seite kam über einfaches http, und Browser machen Schlüssel nur auf Seiten, die über https kamen.
+problem-key_needs_https-do = Bitte die Meldestelle um einen Link bitten, der mit https beginnt. Auf dem Rechner, auf dem der Dienst läuft, geht auch ein Link zu localhost. Der Code gilt noch.
 
 # Jede Anfrage
 problem-invalid_request = Etwas daran hat nicht die verlangte Form.

@@ -3,8 +3,16 @@
 
 problem-no_answer = The service does not answer.
 problem-no_answer-do = Is there signal here? Move to where there is, and try again; nothing is lost.
+problem-let_go_not_told = The phone is let go, and the service does not know it yet.
+problem-let_go_not_told-do = There was no signal. Tell the office, so that it takes the phone off the show.
 problem-no_problem_details = The service is in trouble.
 problem-no_problem_details-do = Try again in a minute. If it stays so, tell the office.
+problem-key_not_kept = This browser does not keep a key.
+problem-key_not_kept-do = Is this a private window? Open the link in an ordinary one. The code is still good.
+problem-key_not_possible = This browser can neither make nor keep a key.
+problem-key_not_possible-do = Open the link in an up-to-date browser: Safari, Chrome, Firefox or Edge. The code is still good.
+problem-key_needs_https = This page came over plain http, and browsers make keys only on pages that came over https.
+problem-key_needs_https-do = Ask the office for a link that begins with https. On the computer where the service runs, a link to localhost works too. The code is still good.
 
 # Any request
 problem-invalid_request = Something in it is not in the form that is asked for.
