@@ -8,7 +8,7 @@ import type { Transaction } from '../platform/database.ts';
 import { problem } from '../platform/problems/index.ts';
 import { type ClassRecords, type PostingOnRecord, takeClassRecords } from './class-records.ts';
 import { ruleFingerprint } from './posting-body.ts';
-import { openTiesOf } from './read-tabulation.ts';
+import { isOfPreview, openTiesOf } from './read-tabulation.ts';
 import { addPosting } from './statements.ts';
 import { type Tabulation, tabulateClass } from './tabulate-class.ts';
 
@@ -37,7 +37,7 @@ export async function postResult(
   wanted: NewPosting,
 ): Promise<PostingOnRecord> {
   const tabulation = tabulateClass(await takeClassRecords(tx, wanted.classId));
-  if (wanted.ifMatch !== `"${tabulation.bodyHash}"`) {
+  if (!isOfPreview(wanted.ifMatch, tabulation)) {
     throw problem('stale_version', { detail: 'The preview has changed since you read it.' });
   }
   mustBeComplete(tabulation);

@@ -1,6 +1,7 @@
 /** The preview: what the cards that are signed so far come to, and what the rule still allows where a tie is open. */
 import { openTieSentence } from '../engine/sentences/placing-sentences.ts';
 import type { Speech } from '../engine/sentences/speech.ts';
+import { english } from '../language/index.ts';
 import { cardAnswers, classHead, didNotGoAnswer, resultAnswers, ruleAnswer, whoIsWho } from './answers.ts';
 import { loadWithCards, type Reader } from './class-records.ts';
 import { readClassState } from './read-board.ts';
@@ -11,8 +12,23 @@ import { type Tabulation, tabulateClass } from './tabulate-class.ts';
 export async function readTabulation(reader: Reader, classId: string, speech: Speech) {
   const tabulation = tabulateClass(await loadWithCards(reader, classId));
   const state = await readClassState(reader.sql, classId);
-  return { etag: `"${tabulation.bodyHash}"`, answer: { state, ...tabulationAnswer(tabulation, speech) } };
+  return {
+    etag: previewEtag(tabulation, speech),
+    answer: { state, ...tabulationAnswer(tabulation, speech) },
+  };
 }
+
+/**
+ * It stands for what would be posted, told in one language; whoever posts by it has looked at the same in any of them.
+ * English has the bare hash.
+ */
+function previewEtag({ bodyHash }: Tabulation, { language }: Speech): string {
+  return language === english.language ? `"${bodyHash}"` : `"${bodyHash}-${language}"`;
+}
+
+/** Is this the ETag of the tabulation as it stands? */
+export const isOfPreview = (etag: string, { bodyHash }: Tabulation): boolean =>
+  /^"([0-9a-f]+)(?:-[\w-]+)?"$/.exec(etag)?.[1] === bodyHash;
 
 function tabulationAnswer(tabulation: Tabulation, speech: Speech) {
   const { records, body, cards, missing, changedSincePosting } = tabulation;
