@@ -5,6 +5,10 @@ import { AccountsScreen } from './accounts/accounts-screen.tsx';
 import { ClassScreen } from './class/class-screen.tsx';
 import { ClosenessScreen } from './closeness/closeness-screen.tsx';
 import { DayScreen } from './day/day-screen.tsx';
+import { ClassEntriesScreen } from './entries/class-entries-screen.tsx';
+import { EntriesScreen } from './entries/entries-screen.tsx';
+import { EntryScreen } from './entries/entry-screen.tsx';
+import { LateEntryScreen } from './entries/late-entry-screen.tsx';
 import { LedgerScreen } from './ledger/ledger-screen.tsx';
 import { PanelScreen } from './panel/panel-screen.tsx';
 import { ClassPaperScreen } from './paper/class-paper-screen.tsx';
@@ -41,6 +45,10 @@ export const screens: readonly ScreenAt[] = [
   at('/shows/:showId/classes/:classId', ClassScreen),
   at('/shows/:showId/classes/:classId/panel', PanelScreen),
   at('/shows/:showId/classes/:classId/closeness', ClosenessScreen),
+  at('/shows/:showId/entries', EntriesScreen),
+  at('/shows/:showId/entries/new', LateEntryScreen),
+  at('/shows/:showId/entries/:entryId', EntryScreen),
+  at('/shows/:showId/classes/:classId/entries', ClassEntriesScreen),
   at('/shows/:showId/queries', QueriesScreen),
   at('/shows/:showId/paper/:paperCardId', PaperCardScreen),
   at('/shows/:showId/classes/:classId/paper', ClassPaperScreen),
@@ -55,4 +63,5 @@ export const topics = [
   'office-queries',
   'office-paper',
   'office-closeness',
+  'office-entries',
 ];

@@ -36,7 +36,7 @@ export function PaperCardScreen({ showId, paperCardId }: Address) {
       <ScreenHead title={t('office-paper-card-title', { number: ofClass?.number ?? 0 })}>
         {ofClass !== undefined && (
           <p class="note">
-            <Link href={paths.paperOfClass(showId, ofClass.id)}>
+            <Link href={paths.classPaper(showId, ofClass.id)}>
               {t('office-paper-of-class', { number: ofClass.number, name: ofClass.name })}
             </Link>
           </p>
