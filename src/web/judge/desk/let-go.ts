@@ -27,6 +27,16 @@ export async function letGoOfPhone({ evenUnsent = false } = {}): Promise<LetGoOu
   }
 }
 
+/** Changes and signatures that the service does not have, and that would be lost with the phone. */
+export async function unsentHere(): Promise<number> {
+  const store = await openStore();
+  try {
+    return await countUnsent(store);
+  } finally {
+    store.close();
+  }
+}
+
 /** Somebody who gives the phone back does not want to wait for a signal that does not come. */
 const patienceMilliseconds = 8_000;
 
