@@ -36,7 +36,7 @@ export async function sendPage(
   reply.headers({ 'cache-control': 'no-cache', vary: 'Accept-Language, Cookie' });
   if (wantsAnswersAlone(request)) {
     if (isKnown(request, version)) return reply.header('etag', version).code(304).send();
-    return reply.header('etag', version).send({ given, version });
+    return reply.header('etag', version).send({ given, version, script: room.assets.script });
   }
   const html = write(room, { page, address, given, choices, version });
   reply.headers({ 'content-security-policy': renderedPagePolicy, etag: etagOf(html) });
@@ -67,7 +67,7 @@ interface ToWrite {
 
 function write({ words, assets }: Room, { page, choices, address, given, version }: ToWrite): string {
   const spoken = words.of(choices.language, ['shared', ...page.topics]);
-  const rendered = { page: page.name, address, given, version };
+  const rendered = { page: page.name, address, given, version, script: assets.script };
   return htmlDocument({ page, rendered, words: spoken, choices, assets });
 }
 

@@ -4,6 +4,7 @@
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
+import compress from '@fastify/compress';
 import type { FastifyInstance } from 'fastify';
 import { pagesOfBuild } from './built-pages.ts';
 
@@ -40,32 +41,34 @@ export async function pageRoutes(app: FastifyInstance, { folder = pagesOfBuild()
     app.log.warn('the pages are not built; npm start builds them');
     return;
   }
+  // The files are the same for everybody and hold no secret, so their length tells nothing (BREACH).
+  await app.register(compress);
   app.addHook('onSend', async (_request, reply) => {
     reply.header('content-security-policy', pagePolicy);
   });
   for (const name of readdirSync(folder)) {
     if (name === 'assets') addAssets(app, join(folder, name));
-    else if (atTheRoot.includes(name)) addRootFile(app, name, readFileSync(join(folder, name)));
+    else if (name === 'sw.js') addWorker(app, readFileSync(join(folder, name)));
     else if (existsSync(join(folder, name, 'index.html'))) addPage(app, name, join(folder, name));
   }
 }
 
-/** What the build leaves beside the pages and a browser looks for by its name: `.config/kept-pages.ts`. */
-const atTheRoot: readonly string[] = ['sw.js', 'judge.webmanifest'];
-
 /** A worker fetches files of this service to keep them, and nothing else. */
 const workerPolicy = "default-src 'none'; connect-src 'self'";
 
-/** Asked for anew each time, so that a newer build is noticed. From the root the worker may keep pages anywhere. */
-function addRootFile(app: FastifyInstance, name: string, bytes: Buffer): void {
-  app.get(`/${name}`, {
+/**
+ * `.config/kept-pages.ts` makes it. Asked for anew each time, so that a newer build is noticed; from the root it may
+ * keep pages anywhere.
+ */
+function addWorker(app: FastifyInstance, bytes: Buffer): void {
+  app.get('/sw.js', {
     schema: { hide: true },
     onSend: async (_request, reply) => {
-      if (name === 'sw.js') reply.header('content-security-policy', workerPolicy);
+      reply.header('content-security-policy', workerPolicy);
     },
     handler: async (_request, reply) =>
       reply
-        .type(mediaTypes[extname(name)] ?? 'text/plain')
+        .type(mediaTypes['.js'] ?? '')
         .header('cache-control', 'no-cache')
         .send(bytes),
   });

@@ -1,7 +1,9 @@
 /** The script of the board's pages. */
 import '../shared/paper.css';
 import '../shared/public-frame.css';
+import '../shared/pattern-drawing.css';
 import './board.css';
+import './screen/screen.css';
 import { startPublicPage } from '../shared/start-public-page.tsx';
 import { boardPages } from './pages.tsx';
 

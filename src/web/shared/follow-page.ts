@@ -11,6 +11,8 @@ interface PageToFollow {
   readonly showId: string;
   /** Version of what is shown. */
   readonly version: string;
+  /** Left out: the page stays with the script that it has. */
+  readonly script?: string | undefined;
   readonly concerns: (event: LiveEvent) => boolean;
   readonly show: (given: Given) => void;
   readonly tell: (connection: Connection) => void;
@@ -86,7 +88,8 @@ class Following {
     });
     if (answer.status === 304 || answer.status === 404) return true;
     if (!answer.ok) return false;
-    const { given, version } = (await answer.json()) as Pick<Rendered, 'given' | 'version'>;
+    const { given, version, script } = (await answer.json()) as Omit<Rendered, 'page' | 'address'>;
+    if (this.#page.script !== undefined && this.#page.script !== script) location.reload();
     this.#version = version;
     this.#page.show(given);
     return true;

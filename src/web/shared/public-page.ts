@@ -30,6 +30,8 @@ export interface PublicPage {
   readonly keeps?: Readonly<Record<string, (answer: unknown, address: Address) => unknown>>;
   /** Needs to know what day it is: then `given.now` is an instant, to the quarter of an hour. */
   readonly readsClock?: true;
+  /** Nobody types on it, and nobody looks after it: it loads itself anew when the service brings another script. */
+  readonly renewsItself?: true;
   readonly title: (given: Given, words: Words) => string;
   /** A sentence for whoever is sent the address. It names nobody. */
   readonly description?: (given: Given, words: Words) => string;
@@ -81,6 +83,8 @@ export interface Rendered {
   readonly given: Given;
   /** ETag of what is given, for asking whether it is still so. */
   readonly version: string;
+  /** Address of the script that the page was made for; `undefined`: the pages are not built. */
+  readonly script?: string | undefined;
 }
 
 /** `?as=answers`: what is given alone, without the page around it. */

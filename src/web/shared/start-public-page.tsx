@@ -26,14 +26,14 @@ interface PageToKeep {
 }
 
 function LivePage({ page, rendered, words }: PageToKeep) {
-  const { address, version } = rendered;
+  const { address, version, script } = rendered;
   const [given, setGiven] = useState<Given>(rendered.given);
   const [connection, setConnection] = useState<Connection>();
   useEffect(() => {
     const { showId } = address;
     if (showId === undefined) return undefined;
     return followPage({
-      ...{ showId, version },
+      ...{ showId, version, ...(page.renewsItself ? { script } : {}) },
       concerns: (event) => page.concerns?.(event, rendered.given) ?? true,
       show: (fresh) => {
         setGiven(fresh);
@@ -41,7 +41,7 @@ function LivePage({ page, rendered, words }: PageToKeep) {
       },
       tell: setConnection,
     });
-  }, [page, rendered, words, address, version]);
+  }, [page, rendered, words, address, version, script]);
   return (
     <WordsContext.Provider value={words}>
       <ConnectionContext.Provider value={connection}>

@@ -72,7 +72,6 @@ function ClassHead({ show, of }: ClassGiven) {
       <div>
         <h1>{name}</h1>
         <p class="class-where">
-          <span class="printed-only">{show.name}</span>
           {ring !== null && <span>{ring}</span>}
           {scheduledAt !== null && (
             <time dateTime={scheduledAt}>{dayAndTimeAt(scheduledAt, { language, timeZone })}</time>

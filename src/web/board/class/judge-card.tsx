@@ -25,37 +25,40 @@ interface CardToShow {
 export function JudgeCard({ card, sheet }: CardToShow) {
   const words = useWords();
   const { t } = words;
-  const { seatOrder, judge, revision, goes } = card;
+  const { judge, revision, goes } = card;
   const columns = cardColumns({ sheet, goes, words });
   return (
-    <table {...as.table} class="typed-table card" id={`card-${seatOrder}`}>
-      <caption>
+    <details class="card-of">
+      <summary>
         {t('board-card-of', { judge })}
         {revision > 1 && <span class="note"> {t('board-card-revision', { revision })}</span>}
-      </caption>
-      <thead {...as.rowgroup}>
-        <tr {...as.row}>
-          <th {...as.columnheader} scope="col">
-            {t('board-back-number')}
-          </th>
-          {columns.map((column) => (
-            <th {...as.columnheader} scope="col" key={column.key} class={column.kind}>
-              {column.short === column.label ? (
-                column.label
-              ) : (
-                <>
-                  <span aria-hidden="true">{column.short}</span>
-                  <span class="heard">{column.label}</span>
-                </>
-              )}
+      </summary>
+      <table {...as.table} class="typed-table card">
+        <caption class="heard">{t('board-card-of', { judge })}</caption>
+        <thead {...as.rowgroup}>
+          <tr {...as.row}>
+            <th {...as.columnheader} scope="col">
+              {t('board-back-number')}
             </th>
-          ))}
-        </tr>
-      </thead>
-      {inOrderOfCard(goes).map((go) => (
-        <GoLines key={go.backNumber} {...{ go, columns, sheet }} />
-      ))}
-    </table>
+            {columns.map((column) => (
+              <th {...as.columnheader} scope="col" key={column.key} class={column.kind}>
+                {column.short === column.label ? (
+                  column.label
+                ) : (
+                  <>
+                    <span aria-hidden="true">{column.short}</span>
+                    <span class="heard">{column.label}</span>
+                  </>
+                )}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        {inOrderOfCard(goes).map((go) => (
+          <GoLines key={go.backNumber} {...{ go, columns, sheet }} />
+        ))}
+      </table>
+    </details>
   );
 }
 

@@ -1,4 +1,5 @@
-/** The pattern of a class in words, as it hangs at the gate. */
+/** The pattern of a class as it hangs at the gate: drawn where it is drawn, and in words. */
+import { PatternDrawingFigure } from '../../shared/pattern-drawing.tsx';
 import { useWords } from '../../shared/words.tsx';
 import type { Pattern } from './class-answer.ts';
 
@@ -7,6 +8,7 @@ export function PatternPart({ pattern }: { readonly pattern: Pattern }) {
   return (
     <section class="pinned pattern" aria-labelledby="pattern">
       <h2 id="pattern">{t('board-pattern', { name: pattern.name })}</h2>
+      {pattern.drawing !== null && <PatternDrawingFigure drawing={pattern.drawing} />}
       <ol class="maneuvers">
         {pattern.maneuvers.map(({ position, name, description }) => (
           <li key={position} value={position}>

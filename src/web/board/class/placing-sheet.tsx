@@ -87,12 +87,12 @@ function ByJudge({ result, backNumber }: { readonly result: Result; readonly bac
   if (cards.length === 0) return null;
   return (
     <ul class="by-judge">
-      {cards.map(({ seatId, seatOrder, judge, goes }) => {
+      {cards.map(({ seatId, judge, goes }) => {
         const go = goes.find((one) => one.backNumber === backNumber);
         const score = go?.score ?? null;
         return (
           <li key={seatId}>
-            <a href={`#card-${seatOrder}`}>{judge}</a>{' '}
+            {judge}{' '}
             {score !== null && <b class="figures">{scoreText(score, { kind: sheet.kind, language })}</b>}{' '}
             {go?.place != null && <span>{t('board-place-on-card', { place: go.place })}</span>}
           </li>

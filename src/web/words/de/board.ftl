@@ -133,3 +133,17 @@ board-signed-posting = Der Aushang, wie der Dienst ihn unterschrieben hat
 board-keys = Die Schlüssel des Dienstes
 board-csv = Das Ergebnis als Tabelle (CSV)
 board-printed = { $show }, Prüfung { $number }, Fassung { $version } ({ $state }), ausgehängt { $time }
+
+# Das Brett für einen Bildschirm an der Bahn.
+board-screen-title = { $show }: Brett für einen Bildschirm
+board-screen-part = Blatt { $part } von { $parts }
+board-screen-still = In diesem Browser wechseln die Blätter nicht von selbst: Alle stehen hier untereinander. Laden Sie die Seite neu, um Neues zu sehen.
+board-screen-progress = Bis zum nächsten Blatt
+board-screen-sheet = { $at } / { $count }
+board-screen-as-of = Stand { $time }
+board-screen-previous = Voriges Blatt
+board-screen-next = Nächstes Blatt
+board-screen-pause = Anhalten
+board-screen-go-on = Weiter
+board-screen-fill = Ganzer Bildschirm
+board-screen-back = Zum Brett

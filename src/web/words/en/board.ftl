@@ -130,3 +130,17 @@ board-signed-posting = The posting as the service signed it
 board-keys = The service’s keys
 board-csv = The result as a table (CSV)
 board-printed = { $show }, class { $number }, version { $version } ({ $state }), posted { $time }
+
+# The board for a screen at the ring.
+board-screen-title = { $show }: board for a screen
+board-screen-part = sheet { $part } of { $parts }
+board-screen-still = In this browser the sheets do not take turns by themselves: all of them stand here, one under the other. Load the page again to see what is new.
+board-screen-progress = Until the next sheet
+board-screen-sheet = { $at } / { $count }
+board-screen-as-of = as of { $time }
+board-screen-previous = Previous sheet
+board-screen-next = Next sheet
+board-screen-pause = Pause
+board-screen-go-on = Go on
+board-screen-fill = Fill the screen
+board-screen-back = To the board
