@@ -26,11 +26,14 @@ interface Icon {
 
 export function keptPages(): Plugin {
   let icons: readonly Icon[] = [];
+  let manifest = { file: '', text: '' };
   return {
     name: 'kept-pages',
     apply: 'build',
     async buildStart() {
       icons = await Promise.all([180, 192, 512].map(drawIcon));
+      const text = JSON.stringify(manifestWith(icons), null, 2);
+      manifest = { file: `assets/judge-${hashOf(Buffer.from(text)).slice(0, 8)}.webmanifest`, text };
     },
     transformIndexHtml: {
       order: 'post',
@@ -43,15 +46,14 @@ export function keptPages(): Plugin {
         });
         const touch = icons.find(({ size }) => size === 180);
         return [
-          link('manifest', '/judge.webmanifest'),
+          link('manifest', `/${manifest.file}`),
           ...(touch === undefined ? [] : [link('apple-touch-icon', `/${touch.file}`)]),
         ];
       },
     },
     generateBundle() {
       for (const { file, bytes } of icons) this.emitFile({ type: 'asset', fileName: file, source: bytes });
-      const manifest = JSON.stringify(manifestWith(icons), null, 2);
-      this.emitFile({ type: 'asset', fileName: 'judge.webmanifest', source: manifest });
+      this.emitFile({ type: 'asset', fileName: manifest.file, source: manifest.text });
     },
     async writeBundle({ dir = '' }, bundle) {
       const files = filesToKeep(bundle, dir);
@@ -105,9 +107,8 @@ function filesToKeep(bundle: Output, dir: string): KeptFile[] {
   return [
     ...pages.map((page) => kept(`${page}/index.html`, `/${page}`, true)),
     ...[...names].sort().map((name) => kept(name, `/${name}`, false)),
-    ...(pages.length > 0 ? [kept('judge.webmanifest', '/judge.webmanifest', false)] : []),
     ...Object.keys(bundle)
-      .filter((name) => /\/icon-.*\.(png|svg)$/.test(name))
+      .filter((name) => /^assets\/(icon-.*\.(png|svg)|.*\.webmanifest)$/.test(name))
       .map((name) => kept(name, `/${name}`, false)),
   ];
 }

@@ -195,4 +195,4 @@ export const expected: Readonly<Record<string, Row>> = {
 
 /** Pages and their files are there once they are built, and look at no pass. */
 export const isBuiltPage = (name: string): boolean =>
-  /^GET \/(assets\/.+|pair|judge|office|gate|sw\.js|judge\.webmanifest)(\/\*)?$/.test(name);
+  /^GET \/(assets\/.+|pair|judge|office|gate|sw\.js)(\/\*)?$/.test(name);
