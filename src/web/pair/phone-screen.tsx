@@ -35,6 +35,9 @@ export function PhoneScreen({ phone, anotherCode, busy, onLookAgain, onLetGo }: 
       )}
       {phone.role !== 'gate' && <Seats seats={phone.seats} />}
       <div class="reach">
+        <a class="button main" href={phone.role === 'gate' ? '/gate' : '/judge'}>
+          {t(phone.role === 'gate' ? 'pair-to-gate' : 'pair-to-classes')}
+        </a>
         <p class="note">{t('pair-lost')}</p>
         <button type="button" disabled={busy} onClick={onLookAgain}>
           {t('pair-look-again')}
