@@ -2,6 +2,8 @@
 import { z } from 'zod';
 import { type Exact, zero } from '../engine/numbers/exact.ts';
 import { recordText } from '../engine/numbers/number-text.ts';
+import { labelWords } from '../engine/sentences/score-sentences.ts';
+import type { Speech } from '../engine/sentences/speech.ts';
 import { type Go, type JudgeScore, rulingCodes, type ScoreSheet } from '../engine/sheets/types.ts';
 import type { LoadedClass } from '../office/index.ts';
 
@@ -22,16 +24,21 @@ export const sheetOfResult = z.object({
 });
 export type SheetOfResult = z.infer<typeof sheetOfResult>;
 
-export function sheetAnswer({ sheet: { definition }, maneuvers }: LoadedClass): SheetOfResult {
+/** Labels of penalties and extra marks in the language of the answer, where its words know them. */
+export function sheetAnswer(
+  { sheet: { definition }, maneuvers }: LoadedClass,
+  speech: Speech,
+): SheetOfResult {
+  const told = (label: string) => labelWords(label, speech);
   const { code, kind, title } = definition;
   const penalties = 'penalties' in definition ? definition.penalties : [];
   return {
     ...{ code, kind, title },
     maneuvers: maneuvers.map(({ position: at, name, coefficient }) => ({ position: at, name, coefficient })),
     extras: extrasOf(definition).map((extra) => ({
-      ...{ code: extra.code, label: extra.label, coefficient: extra.coefficient },
+      ...{ code: extra.code, label: told(extra.label), coefficient: extra.coefficient },
     })),
-    penalties: penalties.map((one) => ({ code: one.code, label: one.label, points: one.points })),
+    penalties: penalties.map((one) => ({ code: one.code, label: told(one.label), points: one.points })),
   };
 }
 

@@ -93,7 +93,7 @@ export async function readPostedResult(reader: Reader, classId: string, speech: 
     rule: ruleAnswer(records, body, speech),
     results: resultAnswers(records, body, speech),
     didNotGo: didNotGoAnswer(records, body),
-    sheet: sheetAnswer(records.ofClass),
+    sheet: sheetAnswer(records.ofClass, speech),
     cards: await publishedCards(reader, { records, posting, speech }),
     caution: cautionAnswer(speech),
   };
@@ -122,7 +122,7 @@ export async function readEntryResult(reader: Reader, { classId, entry: asked, s
     ...whoIsWho(records, body).shown(entry.id),
     rule: ruleAnswer(records, body, speech),
     results: resultsOf({ records, speech }, body, entry.id),
-    sheet: sheetAnswer(records.ofClass),
+    sheet: sheetAnswer(records.ofClass, speech),
     cards: await publishedCards(reader, { records, posting, speech, only: entry.id }),
     history: await historyOf(reader, { records, speech }, entry.id),
   };

@@ -34,7 +34,7 @@ export function Got({ result, sheet, alone }: ToShow) {
           <div>
             <dt>{t('exhibitor-total')}</dt>
             <dd>
-              <b class="figures">{scoreText(total, { kind: sheet.kind, language })}</b>
+              <b class="figures">{scoreText(total, { language })}</b>
             </dd>
           </div>
         )}

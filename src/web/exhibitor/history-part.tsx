@@ -36,7 +36,7 @@ interface ToCompare {
 function Moved({ now, before, sheet: { kind } }: ToCompare) {
   const { t, language } = useWords();
   if (before === undefined) return null;
-  const text = (total: string | null) => (total === null ? '–' : scoreText(total, { kind, language }));
+  const text = (total: string | null) => (total === null ? '–' : scoreText(total, { language }));
   return (
     <>
       {now.place !== before.place && <p>{placeMoved(before.place, now.place, t)}</p>}
@@ -90,7 +90,7 @@ function Said({ result, sheet: { kind } }: { readonly result: EntryResult; reado
       <p>
         {judge !== null && `${judge.name}: `}
         <b>{place === null ? t('exhibitor-without-place') : t('exhibitor-place-of', { place, of })}</b>
-        {total !== null && ` · ${t('exhibitor-total')} ${scoreText(total, { kind, language })}`}
+        {total !== null && ` · ${t('exhibitor-total')} ${scoreText(total, { language })}`}
       </p>
       {because.map((sentence) => (
         <p key={sentence}>{sentence}</p>

@@ -43,7 +43,7 @@ function baseLine({ sheet: { kind }, cards, words: { t, language } }: Marked): L
   const name = kind === 'pattern' ? t('exhibitor-base') : t(`exhibitor-its-score-${kind}`);
   const cell = (card: Card) => {
     const base = marksOf(card)?.base ?? null;
-    return base === null ? '–' : scoreText(base, { kind, language });
+    return base === null ? '–' : scoreText(base, { language });
   };
   return [{ key: 'base', kind: 'base', name, cell, notes: [] }];
 }
@@ -104,7 +104,7 @@ function endLines(marked: Marked): Line[] {
   const { kind } = sheet;
   const score: Line = {
     ...{ key: 'score', kind: 'score', name: t(`exhibitor-its-score-${kind}`), notes: [] },
-    cell: ({ go }) => (go?.score == null ? '–' : scoreText(go.score, { kind, language })),
+    cell: ({ go }) => (go?.score == null ? '–' : scoreText(go.score, { language })),
   };
   const place: Line = {
     ...{ key: 'place', kind: 'place', name: t('exhibitor-place-on-card'), notes: notesOnGo(marked) },

@@ -52,8 +52,11 @@ function MarksTable({ lines, cards, labelledBy }: TableToShow) {
           <th {...as.column} class="line-name">
             {t('exhibitor-maneuver')}
           </th>
-          {cards.map(({ seatId, judge, revision }) => (
+          {cards.map(({ seatId, seatOrder, judge, revision }) => (
             <th {...as.column} key={seatId}>
+              {cards.length > 1 && (
+                <span class="seat">{t('exhibitor-judge-number', { number: seatOrder })}</span>
+              )}{' '}
               {judge}
               {revision > 1 && <span class="note"> {t('exhibitor-amended', { revision })}</span>}
             </th>

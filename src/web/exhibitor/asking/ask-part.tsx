@@ -29,19 +29,23 @@ export function AskPart({ line, show, backNumber }: PartToShow) {
           ))}
         </ul>
       )}
-      <p>{t('exhibitor-wrong-what', { number: String(number) })}</p>
-      <p class="note">{t('exhibitor-wrong-caution')}</p>
       <noscript>
-        <p class="heed">{t('exhibitor-wrong-without-script')}</p>
+        <p class="note">{t('exhibitor-wrong-without-script')}</p>
       </noscript>
       {ready && !isOpen && (
         <p>
-          <button type="button" onClick={() => setOpen(true)}>
-            {t(asked.length > 0 ? 'exhibitor-ask-again' : 'exhibitor-wrong')}
+          <button type="button" aria-expanded={false} onClick={() => setOpen(true)}>
+            {t(asked.length > 0 ? 'exhibitor-ask-again' : 'exhibitor-wrong-ask')}
           </button>
         </p>
       )}
-      {ready && isOpen && <AskForm {...{ subject, close: () => setOpen(false) }} />}
+      {ready && isOpen && (
+        <>
+          <p>{t('exhibitor-wrong-what', { number: String(number) })}</p>
+          <p class="heed">{t('exhibitor-wrong-caution')}</p>
+          <AskForm {...{ subject, close: () => setOpen(false) }} />
+        </>
+      )}
     </section>
   );
 }

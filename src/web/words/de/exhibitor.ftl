@@ -54,6 +54,8 @@ exhibitor-not-in-posting = Das ausgehängte Ergebnis enthält diese Nennung nich
 # Noten.
 exhibitor-marks = Noten, Richter für Richter
 exhibitor-maneuver = Lektion
+# Wie die Sätze des Ergebnisses sie nennen.
+exhibitor-judge-number = Richter { $number }
 exhibitor-base = Grundwert
 exhibitor-times = (zählt { $coefficient }-fach)
 exhibitor-whole-go = Für den ganzen Ritt
@@ -92,6 +94,7 @@ exhibitor-gets-place = Vorher war es kein Platz, jetzt ist es Platz { $now }.
 
 # Das sieht falsch aus.
 exhibitor-wrong = Das sieht falsch aus
+exhibitor-wrong-ask = Die Meldestelle fragen
 exhibitor-wrong-what = Von hier können Sie die Meldestelle zur Prüfung { $number } fragen. Sie liest, was Sie schreiben, sieht in die Bögen und antwortet. Dass Sie gefragt haben, sieht sonst niemand.
 exhibitor-wrong-caution = Die Entscheidung der Richter steht. Ein Einspruch ist etwas anderes: Er geht nach den Regeln des Verbands an den Steward oder die Turnierleitung, oft innerhalb einer Frist, und nicht über diese Seite.
 exhibitor-wrong-without-script = Ohne JavaScript geht das Formular in diesem Browser nicht. Fragen Sie in der Meldestelle, mit Prüfung und Startnummer.

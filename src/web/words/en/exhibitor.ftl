@@ -54,6 +54,8 @@ exhibitor-not-in-posting = The posted result does not hold this entry. If it wen
 # Marks.
 exhibitor-marks = Marks, judge by judge
 exhibitor-maneuver = Maneuver
+# As the sentences of the result call her.
+exhibitor-judge-number = Judge { $number }
 exhibitor-base = Base
 exhibitor-times = (times { $coefficient })
 exhibitor-whole-go = Against the whole go
@@ -92,6 +94,7 @@ exhibitor-gets-place = It had no place before; now it has place { $now }.
 
 # This looks wrong.
 exhibitor-wrong = This looks wrong
+exhibitor-wrong-ask = Ask the show office
 exhibitor-wrong-what = You can ask the show office about class { $number } from here. It reads what you write, looks at the cards, and answers. Nobody else sees that you asked.
 exhibitor-wrong-caution = The judge’s decision stands. A protest is something else: it goes by the rules of the governing body to the steward or the show committee, often within a set time, and not from this page.
 exhibitor-wrong-without-script = In this browser the form does not work without JavaScript. Ask at the show office, with the class and the back number.
