@@ -9,8 +9,12 @@ import {
   type BrowserContextOptions,
   chromium,
   type Page,
+  expect as playwrightExpect,
 } from '@playwright/test';
 import { expect, inject } from 'vitest';
+
+/** Waits for what a page is about to show, also on a machine that is busy with other tests. */
+export const see = playwrightExpect.configure({ timeout: 20_000 });
 
 /** A phone in one hand, and a desk. */
 export const phoneSize = { width: 390, height: 844 } as const;
