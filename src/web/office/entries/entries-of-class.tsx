@@ -23,9 +23,7 @@ export function EntriesOfClass(parts: EntriesParts) {
         <tr>
           <th scope="col">{t('office-entries-go-head')}</th>
           <th scope="col">{t('office-entries-number')}</th>
-          <th scope="col">{t('office-entries-exhibitor')}</th>
-          <th scope="col">{t('office-entries-horse')}</th>
-          <th scope="col">{t('office-entries-status')}</th>
+          <th scope="col">{t('office-entries-who')}</th>
           {mayWrite && <th scope="col">{t('office-entries-change')}</th>}
         </tr>
       </thead>
@@ -61,12 +59,16 @@ function EntryLine({ entry, isOpen, onOpen, ...parts }: LineParts) {
         <th scope="row" class="figures">
           <Link href={paths.entry(parts.showId, entry.entryId)}>{backNumber}</Link>
         </th>
-        <td>{entry.exhibitor}</td>
-        <td>{entry.horse}</td>
         <td>
-          {t(`shared-status-${status}`)}
-          {addedLate && <span class="note"> · {t('office-entries-added-late')}</span>}
-          {statusReason !== null && <span class="note"> · {statusReason}</span>}
+          {entry.exhibitor} · {entry.horse}
+          <p class="note">
+            {[
+              t(`shared-status-${status}`),
+              ...(addedLate ? [t('office-entries-added-late')] : []),
+              ...(statusReason === null ? [] : [statusReason]),
+              ...(entry.videoUrl === null ? [] : [t('office-entries-has-video')]),
+            ].join(' · ')}
+          </p>
         </td>
         {parts.mayWrite && (
           <td>
@@ -87,7 +89,7 @@ function EntryLine({ entry, isOpen, onOpen, ...parts }: LineParts) {
       </tr>
       {parts.mayWrite && isOpen && does && (
         <tr id={`actions-${id}`}>
-          <td colSpan={6}>
+          <td colSpan={4}>
             <EntryActions {...parts} entry={entry} onDone={onOpen} />
           </td>
         </tr>

@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { useWords } from '../../shared/words.tsx';
 import { Field } from '../pieces/field.tsx';
 import { isNamed, plainName } from './entry-search.ts';
@@ -21,6 +21,8 @@ interface PickerParts {
   readonly fault: string | undefined;
   /** "Nobody of that name yet: she is entered anew." */
   readonly newWords: string;
+  /** The first field of the form. */
+  readonly begins?: boolean;
 }
 
 const mostShown = 6;
@@ -29,8 +31,12 @@ const mostShown = 6;
  * A name is typed; who is there already is offered below it, so that one horse does not get two spellings. The arrow
  * keys walk through the offers, Enter takes one.
  */
-export function KnownOrNew({ label, known, chosen, onChosen, fault, newWords }: PickerParts) {
+export function KnownOrNew({ label, known, chosen, onChosen, fault, newWords, begins = false }: PickerParts) {
   const { t } = useWords();
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (begins) place.current?.querySelector('input')?.focus();
+  }, [begins]);
   const [open, setOpen] = useState(false);
   const [at, setAt] = useState(-1);
   const id = useId();
@@ -56,7 +62,12 @@ export function KnownOrNew({ label, known, chosen, onChosen, fault, newWords }: 
   const hint = isKnown ? t('office-entries-is-known') : words === '' ? undefined : newWords;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the keys are those of the field inside
-    <div class="picker" onKeyDown={onKey} onFocusOut={() => setTimeout(() => setOpen(false), 200)}>
+    <div
+      ref={place}
+      class="picker"
+      onKeyDown={onKey}
+      onFocusOut={() => setTimeout(() => setOpen(false), 200)}
+    >
       <Field
         {...{ label, fault, value: chosen.name, maxLength: 200, autocomplete: 'off', hint }}
         onValue={(name) => {

@@ -82,6 +82,7 @@ export function LateEntryForm({ showId, entries, exhibitors, horses, classes, on
               newWords: t('office-entries-new-exhibitor'),
             }}
             fault={step === 'exhibitor' ? fields.get('/name') : undefined}
+            begins={true}
           />
           {!('id' in exhibitor) && exhibitor.name.trim() !== '' && (
             <Field

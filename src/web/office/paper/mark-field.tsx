@@ -36,7 +36,7 @@ export function MarkField(parts: FieldParts) {
         ? undefined
         : goFaultSentence({ ...fault, position: undefined }, { speech, names: sheetNames });
   return (
-    <div class={`mark ${field.kind} ${differs ? 'differs' : ''}`}>
+    <div class={`mark ${field.kind === 'mark' ? 'one' : field.kind} ${differs ? 'differs' : ''}`}>
       <label for={id} title={label.long}>
         {label.short}
       </label>
