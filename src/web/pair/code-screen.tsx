@@ -36,7 +36,7 @@ export function CodeScreen({ given, because, busy, onPair }: CodeScreenProps) {
     field.current?.focus();
   };
   return (
-    <Screen title={t('pair-title')}>
+    <Screen name="ask-code" title={t('pair-title')}>
       <p>{t('pair-code-why')}</p>
       <form
         id="code-form"
@@ -74,7 +74,7 @@ export function CodeScreen({ given, because, busy, onPair }: CodeScreenProps) {
       <Fault id="code-fault" because={refused} />
       <div class="reach">
         <p class="note">{t('pair-key-stays')}</p>
-        <button class="main" type="submit" form="code-form" disabled={busy}>
+        <button class="main" id="pair" type="submit" form="code-form" disabled={busy}>
           {t('pair-pair')}
         </button>
       </div>

@@ -42,6 +42,12 @@ function Pairing() {
       setDoing(undefined);
     }
   }, []);
+  const pairing = async (typed: string) => {
+    const next = await pairWith(typed);
+    // The code of the link is used: it is not another one.
+    if (next.is === 'paired') setCode('');
+    return next;
+  };
   useEffect(() => {
     const open = () => {
       setCode(takeCodeFromLink());
@@ -56,7 +62,7 @@ function Pairing() {
     <>
       <Shown
         {...{ found, code, busy: doing !== undefined }}
-        onPair={(typed) => void ask('pair-pairing', () => pairWith(typed))}
+        onPair={(typed) => void ask('pair-pairing', () => pairing(typed))}
         onLookAgain={() => void ask('pair-asking', whoIsThis)}
         onLetGo={() => {
           setCode('');
@@ -93,7 +99,7 @@ function Shown({ found, code, ...doing }: ShownProps) {
   if (noKey !== undefined) {
     const { what, whatToDo } = inWords({ code: noKey, title: noKey, whatToDo: '' }, words);
     return (
-      <Screen title={t('pair-no-key-title')}>
+      <Screen name="no-key" title={t('pair-no-key-title')}>
         <p class="fault">{what}</p>
         <p>{whatToDo}</p>
       </Screen>
@@ -102,7 +108,7 @@ function Shown({ found, code, ...doing }: ShownProps) {
   switch (found?.is) {
     case undefined:
       return (
-        <Screen title={t('pair-title')}>
+        <Screen name="opening" title={t('pair-title')}>
           <p>{t('pair-opening')}</p>
         </Screen>
       );
@@ -112,7 +118,7 @@ function Shown({ found, code, ...doing }: ShownProps) {
       return <CodeScreen given={code} because={found.because} {...doing} />;
     case 'unknown':
       return (
-        <Screen title={t('pair-no-answer-title')}>
+        <Screen name="no-answer" title={t('pair-no-answer-title')}>
           <Fault because={found.because} />
           <div class="reach">
             <button class="main" type="button" disabled={doing.busy} onClick={doing.onLookAgain}>

@@ -25,7 +25,7 @@ export function PhoneScreen({ phone, anotherCode, busy, onLookAgain, onLetGo }: 
     dialog.current?.showModal();
   };
   return (
-    <Screen title={whoInWords(phone, words)}>
+    <Screen name="paired" title={whoInWords(phone, words)}>
       <p class="seat">{showInWords(phone, words)}</p>
       <p>{t(`pair-what-for-${phone.role}`)}</p>
       {anotherCode && (

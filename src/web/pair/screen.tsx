@@ -4,9 +4,12 @@ import { useEffect, useRef } from 'preact/hooks';
 import { useWords } from '../shared/words.tsx';
 
 export function Screen({
+  name,
   title,
   children,
 }: {
+  /** For whoever drives the page: `paired`. */
+  readonly name: string;
   readonly title: string;
   readonly children: ComponentChildren;
 }) {
@@ -18,7 +21,7 @@ export function Screen({
     window.scrollTo(0, 0);
   }, [title, t]);
   return (
-    <section>
+    <section data-screen={name}>
       <h1 tabIndex={-1} ref={heading}>
         {title}
       </h1>
