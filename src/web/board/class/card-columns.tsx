@@ -67,7 +67,7 @@ function endColumns({ sheet: { kind }, goes, words: { t, language } }: CardToRea
   const [score, place] = [t(`board-score-${kind}`), t('board-place')];
   const scored: Column = {
     ...{ key: 'score', kind: 'score', short: score, label: score },
-    cell: (go) => (go.score === null ? '–' : scoreText(go.score, { kind, language })),
+    cell: (go) => (go.score === null ? '–' : scoreText(go.score, { language })),
   };
   const placed: Column = {
     ...{ key: 'place', kind: 'place', short: place, label: place },

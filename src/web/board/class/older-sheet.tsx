@@ -71,9 +71,7 @@ function OlderPlaces({ one, older, result }: PlacesToShow) {
             <td>
               <Who {...whoIs(numbers.get(entry), result, t('board-name-not-public'))} />
             </td>
-            <td class="total figures">
-              {total === null ? '–' : scoreText(total, { kind: result.sheet.kind, language })}
-            </td>
+            <td class="total figures">{total === null ? '–' : scoreText(total, { language })}</td>
             <td class="place-now figures">{placeNow(entry) ?? '–'}</td>
           </tr>
         ))}

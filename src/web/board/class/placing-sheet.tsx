@@ -63,9 +63,7 @@ function PlacingLines({ placing, result, columns }: LinesToShow) {
           <Who {...{ name, horse }} />
         </td>
         {columns === 4 && (
-          <td class="total figures">
-            {total === null ? '–' : scoreText(total, { kind: result.sheet.kind, language })}
-          </td>
+          <td class="total figures">{total === null ? '–' : scoreText(total, { language })}</td>
         )}
       </tr>
       <tr class="why">
@@ -92,8 +90,7 @@ function ByJudge({ result, backNumber }: { readonly result: Result; readonly bac
         const score = go?.score ?? null;
         return (
           <li key={seatId}>
-            {judge}{' '}
-            {score !== null && <b class="figures">{scoreText(score, { kind: sheet.kind, language })}</b>}{' '}
+            {judge} {score !== null && <b class="figures">{scoreText(score, { language })}</b>}{' '}
             {go?.place != null && <span>{t('board-place-on-card', { place: go.place })}</span>}
           </li>
         );

@@ -44,7 +44,7 @@ function ClassSheet({ slide: { kind, key, classes }, show }: { slide: ClassSlide
 
 function PostedSheet({ slide }: { readonly slide: PostedSlide }) {
   const { t, language } = useWords();
-  const { key, of, judge, lines, part, parts, sheetKind } = slide;
+  const { key, of, judge, lines, part, parts } = slide;
   const hasTotals = lines.some(({ total }) => total !== null);
   return (
     <section class="slide posted" aria-labelledby={`slide-${key}`}>
@@ -79,9 +79,7 @@ function PostedSheet({ slide }: { readonly slide: PostedSlide }) {
                 <Who {...{ name, horse }} />
               </td>
               {hasTotals && (
-                <td class="total figures">
-                  {total === null ? '–' : scoreText(total, { kind: sheetKind, language })}
-                </td>
+                <td class="total figures">{total === null ? '–' : scoreText(total, { language })}</td>
               )}
             </tr>
           ))}

@@ -11,7 +11,6 @@ export interface ClassSlide {
 
 /** So much of a posted result as is read from afar. */
 export interface ScreenResult {
-  readonly kind: Result['sheet']['kind'];
   readonly results: readonly {
     readonly judge: string | null;
     readonly placings: readonly Pick<
@@ -26,7 +25,6 @@ export interface PostedSlide {
   readonly kind: 'posted';
   readonly key: string;
   readonly of: BoardClass;
-  readonly sheetKind: ScreenResult['kind'];
   readonly judge: string | null;
   readonly lines: readonly ScreenLine[];
   /** Of the sheets of this result: 1 of 2. */
@@ -65,12 +63,12 @@ function classSlides(kind: ClassSlide['kind'], classes: readonly BoardClass[]): 
   }));
 }
 
-function postedSlides(of: BoardClass, { kind: sheetKind, results }: ScreenResult): PostedSlide[] {
+function postedSlides(of: BoardClass, { results }: ScreenResult): PostedSlide[] {
   return results.flatMap(({ judge, placings }) => {
     const sheets = inParts(placings, linesOnSlide);
     return sheets.map(
       (lines, at): PostedSlide => ({
-        ...{ kind: 'posted', key: `${of.id}-${judge ?? ''}-${at}`, of, sheetKind, judge, lines },
+        ...{ kind: 'posted', key: `${of.id}-${judge ?? ''}-${at}`, of, judge, lines },
         ...{ part: at + 1, parts: sheets.length },
       }),
     );
@@ -85,9 +83,8 @@ function inParts<Item>(items: readonly Item[], most: number): Item[][] {
 }
 
 export function keptOfResult(answer: unknown): ScreenResult {
-  const { sheet, results } = answer as Result;
+  const { results } = answer as Result;
   return {
-    kind: sheet.kind,
     results: results.map(({ judge, placings }) => ({
       judge: judge?.name ?? null,
       placings: placings.map(({ backNumber, name, horse, place, tied, total }) => ({

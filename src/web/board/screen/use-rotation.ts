@@ -41,7 +41,8 @@ export function useRotation(slides: readonly Slide[], latest: string | undefined
   const at = turn === undefined ? undefined : placeOf(slides, turn.key);
   return {
     ...{ at, isPaused, seconds: turn?.seconds ?? 0 },
-    step: (by) => at !== undefined && setTurn(turnTo(slides, at + by)),
+    // From the turn of this moment: keys may come faster than the page is drawn.
+    step: (by) => setTurn((now) => now && turnTo(shown.current, placeOf(shown.current, now.key) + by)),
     pause: () => setPaused(!isPaused),
   };
 }
