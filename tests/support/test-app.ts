@@ -36,11 +36,18 @@ interface Wanted {
   /** Another app over the database of this one. */
   readonly beside?: TestApp;
   readonly environment?: NodeJS.ProcessEnv;
+  /** That of one that was closed, for a service that starts again; left out: any. */
+  readonly port?: number;
   /** Left out: those of all apps of the file. */
   readonly keys?: ServiceKeys;
 }
 
-export async function buildTestApp({ beside, environment = {}, keys }: Wanted = {}): Promise<TestApp> {
+export async function buildTestApp({
+  beside,
+  environment = {},
+  port = 0,
+  keys,
+}: Wanted = {}): Promise<TestApp> {
   const database =
     beside === undefined ? await createTestDatabase() : { url: beside.ownerUrl, drop: async () => undefined };
   const tokenKey = new TextEncoder().encode(testSecret);
@@ -69,7 +76,7 @@ export async function buildTestApp({ beside, environment = {}, keys }: Wanted = 
   };
   const app = await buildApp(parts);
   // So that the address of a request is known when a phone makes its proof for it.
-  const address = await app.listen({ host: '127.0.0.1', port: 0 });
+  const address = await app.listen({ host: '127.0.0.1', port });
   const close = async () => {
     await app.close();
     await live.close();

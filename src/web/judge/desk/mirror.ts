@@ -86,7 +86,10 @@ export class Mirror {
     if (one.day.peek() !== kept.day) one.day.value = kept.day;
     one.signatures.value = signatures.sort((a, b) => a.madeAt - b.madeAt);
     one.amendment.value = amendment;
+    const written = new Set(writings.map(({ part }) => part));
+    for (const [part, gone] of one.parts) if (!written.has(part)) gone.value = undefined;
     for (const writing of writings) this.setPart(writing);
+    one.changes.value += 1;
   }
 
   setPart(writing: Writing): void {

@@ -59,20 +59,29 @@ export class Sender {
     return kept?.thumbprint === this.#asking.thumbprint ? kept : undefined;
   }
 
+  /** What is new may let more be sent: an entry goes after all, or the phone is paired for its judge again. */
   async #once(): Promise<Stopped> {
+    return (await this.#send()) ?? (await this.#lookForNews()) ?? (await this.#send());
+  }
+
+  async #send(): Promise<Stopped> {
     // What another judge left here must not be sent by this phone: the day says first whose it is.
-    if (this.#kept?.phone == null) return this.#wholeDay();
+    const phone = this.#kept?.phone;
+    if (phone == null) return undefined;
     for (const classId of this.#asking.room.mirror.classIds.peek()) {
       if (!this.#hasWork(classId)) continue;
-      const isJudge = this.#kept.phone.role === 'judge';
-      const stopped = await sendCard({ ...this.#asking, isJudge }, classId);
+      const stopped = await sendCard({ ...this.#asking, isJudge: phone.role === 'judge' }, classId);
       if (stopped !== undefined) return stopped;
     }
+    return undefined;
+  }
+
+  async #lookForNews(): Promise<Stopped> {
+    if (this.#kept?.phone == null) return this.#wholeDay();
     if (!this.#looking.isSeen()) return undefined;
     const now = performance.now();
     if (now >= this.#dayDue) return this.#wholeDay();
-    if (now >= this.#classDue) return this.#markedClasses();
-    return undefined;
+    return now >= this.#classDue ? this.#markedClasses() : undefined;
   }
 
   #hasWork(classId: string): boolean {
