@@ -198,14 +198,14 @@ export class GateDesk {
   /** Until the returned verb is called, the class is read again when something happens. */
   watch(classId: string): () => void {
     this.#watched.add(classId);
-    void this.tryNow();
+    void this.#readSheet(classId);
     return () => this.#watched.delete(classId);
   }
 
-  /** Resolves with the ids once all is kept on this device, which is before it is sent. */
+  /** Resolves once all is kept on this device, which is before it is sent. */
   async change(line: Pick<ClassLine, 'id' | 'number'>, changes: readonly Change[]): Promise<void> {
     for (const change of changes) await this.#outbox.add(line, change);
-    void this.tryNow();
+    void this.#outbox.send();
   }
 
   /** `false`: it may have been sent already. */

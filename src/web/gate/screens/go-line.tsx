@@ -36,7 +36,9 @@ export function GoLine({ entry, line, sheet, isOpen }: GoParts) {
       <span class="go-words">
         <Names entry={entry} />
         <span class="go-tags">
-          {place !== '' && <span class="tag is-strong">{t(`gate-${place}`)}</span>}
+          {place !== '' && (
+            <span class={place === 'in-ring' ? 'tag is-strong' : 'tag'}>{t(`gate-${place}`)}</span>
+          )}
           {!isGoing && <span class="tag">{t(`shared-status-${status}`)}</span>}
           {entry.addedLate && <span class="tag">{t('gate-late')}</span>}
           {isUnsent && <span class="tag is-heed">{t('gate-not-sent')}</span>}
@@ -51,7 +53,10 @@ export function GoLine({ entry, line, sheet, isOpen }: GoParts) {
           aria-label={t('gate-check-in-number', { backNumber: `${backNumber}` })}
           onClick={() => void setStatus({ entry, status: next, reason: null })}
         >
-          <span aria-hidden="true">{isHere ? '✓' : ''}</span> {isHere ? t('gate-here') : t('gate-check-in')}
+          <span class="check-box" aria-hidden="true">
+            {isHere ? '✓' : ''}
+          </span>
+          <span aria-hidden="true">{t('gate-here')}</span>
         </button>
       )}
       {isOpen && (

@@ -1,4 +1,6 @@
 /** No signal, what waits to be sent, and what the service refused. */
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import { problemInWords } from '../../shared/problem-words.ts';
 import { useWords, type Words } from '../../shared/words.tsx';
 import type { Outgoing } from '../desk/gate-types.ts';
@@ -16,17 +18,32 @@ export function Notices() {
   );
 }
 
+/** A change that is out within seconds is not worth a notice. */
+const slowAfter = 4_000;
+
+function useIsSlow(first: Outgoing | undefined): boolean {
+  const slow = useSignal<string | undefined>(undefined);
+  useEffect(() => {
+    if (first === undefined) return;
+    const left = slowAfter - (Date.now() - Date.parse(first.madeAt));
+    const timer = setTimeout(() => (slow.value = first.id), Math.max(0, left));
+    return () => clearTimeout(timer);
+  }, [first?.id, slow]);
+  return first !== undefined && slow.value === first.id;
+}
+
 function SignalLine({ waiting }: { readonly waiting: readonly Outgoing[] }) {
   const words = useWords();
   const { t, language } = words;
   const desk = useDesk();
   const { kind, heardAt } = desk.hearing.value;
   const isLost = kind === 'lost';
+  const isSlow = useIsSlow(waiting[0]);
   const time = heardAt?.toLocaleTimeString(language, { timeStyle: 'short' });
   const seen = time === undefined ? t('gate-no-signal') : t('gate-no-signal-since', { time });
   return (
     <div role="status">
-      {(isLost || waiting.length > 0) && (
+      {(isLost || isSlow) && (
         <div class="heed">
           {isLost && <p>{seen}</p>}
           {waiting.length > 0 && (

@@ -18,9 +18,15 @@ export function RingPart({ line, sheet }: RingParts) {
   return (
     <section class="at-gate" aria-label={t('gate-at-the-gate')}>
       <div class="at-gate-numbers" aria-live="polite">
-        <Spot place="in-ring" entry={now.inRing} />
-        <Spot place="on-deck" entry={now.onDeck} />
-        <Spot place="in-the-hole" entry={now.inTheHole} />
+        {now.inRing === undefined ? (
+          <p class="rail">{t('gate-all-gone')}</p>
+        ) : (
+          <>
+            <Spot place="in-ring" entry={now.inRing} />
+            <Spot place="on-deck" entry={now.onDeck} />
+            <Spot place="in-the-hole" entry={now.inTheHole} />
+          </>
+        )}
       </div>
       <p class="note">{t('gate-gone-count', { gone: now.gone, going: now.going })}</p>
       <Steps now={now} step={step} />
