@@ -38,8 +38,12 @@ export function CompareScreen({ dayClass }: { readonly dayClass: DayClass }) {
         <table class="compare">
           <thead>
             <tr>
-              <th scope="col">{t('judge-compare-place')}</th>
-              <th scope="col">{t('judge-compare-entry')}</th>
+              <th scope="col">
+                <span class="heard">{t('judge-compare-place')}</span>
+              </th>
+              <th scope="col">
+                <span class="heard">{t('judge-compare-entry')}</span>
+              </th>
               <th scope="col">
                 <MarkHeads steps={steps} />
               </th>

@@ -11,11 +11,15 @@ export function VideoPart({ url, watch }: { readonly url: string; readonly watch
       <a href={url} target="_blank" rel="noreferrer noopener">
         {t('judge-video-open')}
       </a>
-      <button type="button" onClick={() => (watch.runs.value ? watch.stop() : watch.start())}>
-        {watch.runs.value ? t('judge-watch-stop') : t('judge-watch-start')}
+      <button
+        type="button"
+        aria-label={t(watch.runs.value ? 'judge-watch-stop' : 'judge-watch-start')}
+        onClick={() => (watch.runs.value ? watch.stop() : watch.start())}
+      >
+        {watch.runs.value ? '■' : '▶'}
       </button>
       <label>
-        <span>{t('judge-watch')}</span>
+        <span class="heard">{t('judge-watch')}</span>
         <input
           class="figures"
           inputMode="numeric"
