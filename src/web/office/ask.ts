@@ -4,10 +4,11 @@
  */
 import { v4 as newKey } from 'uuid';
 import type { FaultWords } from '../shared/fault-words.ts';
-import { noSignal } from '../shared/fault-words.ts';
 import { askAsOffice, type OfficeRequest } from '../shared/office-client.ts';
-import { type Problem, problemIn, wordsFor } from '../shared/problem-words.ts';
+import { type Problem, problemIn } from '../shared/problem-words.ts';
+import { askAsAnyone } from '../shared/public-client.ts';
 import { signInAgain } from './session.ts';
+import { spokenNoAnswer, spokenProblem } from './spoken.ts';
 
 export interface Asking extends Pick<OfficeRequest, 'method' | 'path' | 'body' | 'signal'> {
   /** The ETag that was read, with its quotes. */
@@ -38,20 +39,28 @@ export type Outcome<Body> = Answered<Body> | Refused;
 export async function ask<Body>(asking: Asking): Promise<Outcome<Body>> {
   const key = keyOf(asking);
   const answer = await sendUntilKnown(asking, key);
-  if (answer === undefined) return notReached;
-  if (key !== undefined && answer.status < 500 && answer.status !== 401) unanswered.delete(asKey(asking));
+  const isAnswered = answer !== undefined && answer.status < 500 && answer.status !== 401;
+  if (key !== undefined && isAnswered) unanswered.delete(asKey(asking));
+  return outcomeOf<Body>(answer);
+}
+
+/** The same, where a session that ended is the answer and not a reason to sign in again. */
+export async function askOnce<Body>(asking: Asking): Promise<Outcome<Body>> {
+  return outcomeOf<Body>(await send(asking, undefined));
+}
+
+/** At the door: signing in and setting up need no pass, and an old one would only be refused. */
+export async function askAtDoor<Body>(path: string, body: unknown): Promise<Outcome<Body>> {
+  const headers = { 'content-type': 'application/json' };
+  const sent = askAsAnyone(path, { method: 'POST', headers, body: JSON.stringify(body) });
+  return outcomeOf<Body>(await sent.catch(() => undefined));
+}
+
+async function outcomeOf<Body>(answer: Response | undefined): Promise<Outcome<Body>> {
+  if (answer === undefined) return notReached();
   if (!answer.ok) return refusalIn(answer);
   const body = (answer.status === 204 ? undefined : await answer.json()) as Body;
   return { ok: true, body, etag: answer.headers.get('etag') ?? undefined };
-}
-
-/** For requests that need no session, such as signing in: a 401 is their answer. */
-export async function askPlainly<Body>(asking: Asking): Promise<Outcome<Body>> {
-  const answer = await send(asking, undefined);
-  if (answer === undefined) return notReached;
-  if (!answer.ok) return refusalIn(answer);
-  const body = (answer.status === 204 ? undefined : await answer.json()) as Body;
-  return { ok: true, body, etag: undefined };
 }
 
 async function sendUntilKnown(asking: Asking, key: string | undefined): Promise<Response | undefined> {
@@ -87,14 +96,14 @@ function keyOf(asking: Asking): string | undefined {
 
 const asKey = ({ path, body }: Asking): string => `${path} ${JSON.stringify(body ?? null)}`;
 
-const notReached: Refused = {
+const notReached = (): Refused => ({
   ok: false,
   code: 'no_answer',
-  words: noSignal,
+  words: spokenNoAnswer(),
   fields: new Map(),
   waitSeconds: undefined,
   problem: undefined,
-};
+});
 
 async function refusalIn(answer: Response): Promise<Refused> {
   const problem = await problemIn(answer);
@@ -102,7 +111,7 @@ async function refusalIn(answer: Response): Promise<Refused> {
   return {
     ok: false,
     code: problem.code,
-    words: wordsFor(problem),
+    words: spokenProblem(problem),
     fields: fieldsOf(problem),
     waitSeconds: Number.isFinite(wait) ? wait : undefined,
     problem,

@@ -15,9 +15,12 @@ import { Said } from './pieces/said.tsx';
 import { ScreenHead } from './pieces/screen-head.tsx';
 import { screens } from './screens.tsx';
 import { session } from './session.ts';
+import { speakWith } from './spoken.ts';
 
 export function OfficePage({ onLanguage }: { readonly onLanguage: () => void }) {
-  const { t } = useWords();
+  const words = useWords();
+  const { t } = words;
+  speakWith(words);
   return (
     <Router base="/office">
       <a class="skip" href="#content">

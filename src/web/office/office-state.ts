@@ -56,11 +56,20 @@ export function useLive(hear: Hear): void {
   }, []);
 }
 
+/** What the line of the ledger holds: ids and numbers, e.g. `{ classId, seatId }`. */
+export function lineBody({ body: line }: LiveEvent): Readonly<Record<string, unknown>> {
+  const body = isRecord(line) ? line.body : undefined;
+  return isRecord(body) ? body : {};
+}
+
 /** Does the event say something of the class? Without a type nobody knows, so it may. */
 export const concernsClass =
   (classId: string) =>
-  ({ type, body }: LiveEvent): boolean =>
-    type === undefined || (typeof body === 'object' && body !== null && mentions(body, classId));
+  (event: LiveEvent): boolean =>
+    event.type === undefined ||
+    Object.values(lineBody(event)).some((value) => value === classId || isListWith(value, classId));
 
-const mentions = (body: object, id: string): boolean =>
-  Object.values(body).some((value) => value === id || (Array.isArray(value) && value.includes(id)));
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
+
+const isListWith = (value: unknown, id: string): boolean => Array.isArray(value) && value.includes(id);

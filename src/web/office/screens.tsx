@@ -57,6 +57,7 @@ export const screens: readonly ScreenAt[] = [
 /** Files of words that the screens need, from `src/web/words/<language>/`. */
 export const topics = [
   'shared',
+  'problems',
   'office',
   'office-class',
   'office-ledger',

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { Link } from 'wouter-preact';
 import { useWords } from '../../shared/words.tsx';
-import { askPlainly, type Refused } from '../ask.ts';
+import { askOnce, type Refused } from '../ask.ts';
 import { paths } from '../paths.ts';
 import { FaultNote } from '../pieces/fault-note.tsx';
 import { ScreenHead } from '../pieces/screen-head.tsx';
@@ -16,7 +16,7 @@ export function Door() {
   const held = tokenHeld.value;
   const look = useCallback(async () => {
     setRefused(undefined);
-    const outcome = await askPlainly<CurrentSession>({ path: '/v1/sessions/current' });
+    const outcome = await askOnce<CurrentSession>({ path: '/v1/sessions/current' });
     if (outcome.ok) session.value = outcome.body;
     else if (outcome.code.startsWith('token_')) {
       forgetSession();

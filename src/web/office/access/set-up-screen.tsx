@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Link, useLocation } from 'wouter-preact';
 import type { Answer } from '../../shared/api.ts';
 import { useWords } from '../../shared/words.tsx';
-import { askPlainly } from '../ask.ts';
+import { askAtDoor } from '../ask.ts';
 import { paths } from '../paths.ts';
 import { Field } from '../pieces/field.tsx';
 import { QrCode } from '../pieces/qr-code.tsx';
@@ -26,7 +26,7 @@ export function SetUpScreen() {
           <p>{t('office-set-up-what')}</p>
           <SendingForm<Begun>
             action={t('office-set-up-go-on')}
-            send={() => askPlainly({ method: 'POST', path: '/v1/account-setups', body: { setupCode } })}
+            send={() => askAtDoor('/v1/account-setups', { setupCode })}
             onDone={setBegun}
           >
             {(fields) => (
@@ -68,9 +68,10 @@ function Finish({ setupCode, begun }: { readonly setupCode: string; readonly beg
       <SendingForm<Done>
         action={t('office-set-up-finish')}
         send={() =>
-          askPlainly({
-            ...{ method: 'POST', path: '/v1/account-setups/completions' },
-            body: { setupCode, password, totpCode: totpCode.replace(/\s/g, '') },
+          askAtDoor('/v1/account-setups/completions', {
+            setupCode,
+            password,
+            totpCode: totpCode.replace(/\s/g, ''),
           })
         }
         onDone={({ token }) => {

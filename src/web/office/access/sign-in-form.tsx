@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Answer } from '../../shared/api.ts';
 import { useWords } from '../../shared/words.tsx';
-import { askPlainly, type Refused } from '../ask.ts';
+import { askAtDoor, type Refused } from '../ask.ts';
 import { Field } from '../pieces/field.tsx';
 import { SendingForm } from '../pieces/sending-form.tsx';
 import { sessionBegan } from '../session.ts';
@@ -26,12 +26,7 @@ export function SignInForm({ as }: SignInForm) {
   return (
     <SendingForm<Begun>
       action={t('office-sign-in')}
-      send={() =>
-        askPlainly({
-          ...{ method: 'POST', path: '/v1/sessions' },
-          body: { signIn, password, totpCode: totpCode.replace(/\s/g, '') },
-        })
-      }
+      send={() => askAtDoor('/v1/sessions', { signIn, password, totpCode: totpCode.replace(/\s/g, '') })}
       onDone={({ token }) => sessionBegan(token)}
       onRefused={() => setTotpCode('')}
       wordsOf={wordsOf}

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Answer } from '../../shared/api.ts';
 import { useWords } from '../../shared/words.tsx';
 import { ask } from '../ask.ts';
-import { useLive } from '../office-state.ts';
+import { lineBody, useLive } from '../office-state.ts';
 import { Modal } from '../pieces/confirm-dialog.tsx';
 import { CopyText } from '../pieces/copy-text.tsx';
 import { Field } from '../pieces/field.tsx';
@@ -102,9 +102,8 @@ function Made({ made, onClose }: { readonly made: Invitation; readonly onClose: 
 /** Did a phone take the invitation up while its code is on the screen? */
 function useTaken(invitationId: string): boolean {
   const [taken, setTaken] = useState(false);
-  useLive(({ type, body }) => {
-    const named = typeof body === 'object' && body !== null && 'invitationId' in body;
-    if (type === 'phone.paired' && named && body.invitationId === invitationId) setTaken(true);
+  useLive((event) => {
+    if (event.type === 'phone.paired' && lineBody(event).invitationId === invitationId) setTaken(true);
   });
   useEffect(() => setTaken(false), [invitationId]);
   return taken;

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
+import { useWords } from '../../shared/words.tsx';
 import type { Outcome, Refused } from '../ask.ts';
 import { FaultNote } from './fault-note.tsx';
 
@@ -27,7 +28,13 @@ const noFields: ReadonlyMap<string, string> = new Map();
 export function SendingForm<Body>(form: SendingForm<Body>) {
   const { action, send, onDone, children, beside, grave = false, disabled = false, wordsOf } = form;
   const [refused, setRefused] = useState<Refused | undefined>(undefined);
+  const { t } = useWords();
   const { busy, once } = useOnce();
+  const worded = (found: Refused) =>
+    wordsOf?.(found) ??
+    (found.code === 'invalid_request'
+      ? { what: found.words.what, whatToDo: t('office-look-at-fields') }
+      : found.words);
   const submit = () =>
     once(async () => {
       setRefused(undefined);
@@ -36,6 +43,7 @@ export function SendingForm<Body>(form: SendingForm<Body>) {
       setRefused(outcome);
       form.onRefused?.(outcome);
     });
+  const refusedWords = refused === undefined ? undefined : worded(refused);
   return (
     <form
       class="sending"
@@ -47,7 +55,7 @@ export function SendingForm<Body>(form: SendingForm<Body>) {
       }}
     >
       {children?.(refused?.fields ?? noFields)}
-      <FaultNote words={refused === undefined ? undefined : (wordsOf?.(refused) ?? refused.words)} />
+      <FaultNote words={refusedWords} points={refused === undefined ? [] : pointsOf(refused)} />
       <div class="buttons">
         <button type="submit" class={grave ? 'grave' : 'main'} aria-disabled={busy || disabled}>
           {action}
@@ -57,6 +65,10 @@ export function SendingForm<Body>(form: SendingForm<Body>) {
     </form>
   );
 }
+
+/** Faults of fields stand at the fields. */
+const pointsOf = ({ code, fields }: Refused): string[] =>
+  code === 'invalid_request' ? [] : [...fields.values()];
 
 /** Work that a second press does not begin again. The button keeps the focus: it is never disabled for good. */
 export function useOnce() {

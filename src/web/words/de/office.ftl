@@ -2,6 +2,7 @@
 office-one-moment = Einen Augenblick …
 office-done = Fertig
 office-reason = Grund
+office-look-at-fields = Bitte die markierten Felder ansehen; was Sie getippt haben, ist noch da.
 office-to-do = Zu tun
 office-copy = Kopieren
 office-copied = Kopiert.

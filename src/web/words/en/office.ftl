@@ -2,6 +2,7 @@
 office-one-moment = One moment …
 office-done = Done
 office-reason = Reason
+office-look-at-fields = Look at the fields that are marked; what you typed is still there.
 office-to-do = To do
 office-copy = Copy
 office-copied = Copied.
