@@ -25,7 +25,7 @@ export function ClassPart({ line, show, backNumber }: PartToShow) {
       {posted === null ? <NotPosted line={line} /> : <PostedPart {...{ line, show, posted }} />}
       {pattern !== null && <PatternPart {...{ pattern, id }} />}
       {posted !== null && posted.history.length > 1 && (
-        <HistoryPart {...{ history: posted.history, sheet: posted.sheet, show, id }} />
+        <HistoryPart {...{ history: posted.history, show, id }} />
       )}
       <p class="not-printed">
         <a class="way" href={`/shows/${show.id}/classes/${number}`}>
@@ -92,12 +92,12 @@ interface PostedToShow extends Omit<PartToShow, 'backNumber'> {
 
 function PostedPart({ line, show, posted }: PostedToShow) {
   const { t } = useWords();
-  const { results, rule, history, sheet } = posted;
+  const { results, rule, history } = posted;
   return (
     <>
-      <LastChange {...{ history, sheet, show }} />
+      <LastChange {...{ history, show }} />
       {results.map((result) => (
-        <Got key={result.judge?.seatId ?? ''} {...{ result, sheet, alone: results.length === 1 }} />
+        <Got key={result.judge?.seatId ?? ''} {...{ result, alone: results.length === 1 }} />
       ))}
       <details class="rule">
         <summary>{t('exhibitor-rule')}</summary>

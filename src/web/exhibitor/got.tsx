@@ -1,16 +1,15 @@
 /** Place and total in large figures, and under them the sentences why. */
 import { scoreText } from '../board/class/score-text.ts';
 import { useWords } from '../shared/words.tsx';
-import type { EntryResult, Sheet } from './number-answer.ts';
+import type { EntryResult } from './number-answer.ts';
 
 interface ToShow {
   readonly result: EntryResult;
-  readonly sheet: Sheet;
   /** No other judge placed the class for herself. */
   readonly alone: boolean;
 }
 
-export function Got({ result, sheet, alone }: ToShow) {
+export function Got({ result, alone }: ToShow) {
   const { t, language } = useWords();
   const { judge, place, of, tied, total, because } = result;
   return (

@@ -2,16 +2,15 @@
 import { scoreText } from '../board/class/score-text.ts';
 import { dayAndTimeAt } from '../shared/show-times.ts';
 import { useWords } from '../shared/words.tsx';
-import type { EntryResult, OfNumber, Posted, Sheet } from './number-answer.ts';
+import type { EntryResult, OfNumber, Posted } from './number-answer.ts';
 
 interface Told {
   readonly history: Posted['history'];
-  readonly sheet: Sheet;
   readonly show: OfNumber['show'];
 }
 
 /** The reason of the last posting, and what it changed for this entry. */
-export function LastChange({ history, sheet, show: { timeZone } }: Told) {
+export function LastChange({ history, show: { timeZone } }: Told) {
   const { t, language } = useWords();
   const last = history.at(-1);
   const before = history.at(-2);
@@ -21,7 +20,7 @@ export function LastChange({ history, sheet, show: { timeZone } }: Told) {
     <div class="heed">
       <p>{t('exhibitor-corrected', { time, reason: last.reason })}</p>
       {last.results.map((now, at) => (
-        <Moved key={now.judge?.seatId ?? ''} {...{ now, before: before?.results[at], sheet }} />
+        <Moved key={now.judge?.seatId ?? ''} {...{ now, before: before?.results[at] }} />
       ))}
     </div>
   );
@@ -30,10 +29,9 @@ export function LastChange({ history, sheet, show: { timeZone } }: Told) {
 interface ToCompare {
   readonly now: EntryResult;
   readonly before: EntryResult | undefined;
-  readonly sheet: Sheet;
 }
 
-function Moved({ now, before, sheet: { kind } }: ToCompare) {
+function Moved({ now, before }: ToCompare) {
   const { t, language } = useWords();
   if (before === undefined) return null;
   const text = (total: string | null) => (total === null ? '–' : scoreText(total, { language }));
@@ -57,7 +55,7 @@ function placeMoved(
   return t('exhibitor-moved-place', { before: String(before), now: String(now) });
 }
 
-export function HistoryPart({ history, sheet, show, id }: Told & { readonly id: string }) {
+export function HistoryPart({ history, show, id }: Told & { readonly id: string }) {
   const { t, language } = useWords();
   const { timeZone } = show;
   return (
@@ -74,7 +72,7 @@ export function HistoryPart({ history, sheet, show, id }: Told & { readonly id: 
           </summary>
           {reason !== null && <p>{reason}</p>}
           {results.map((result) => (
-            <Said key={result.judge?.seatId ?? ''} {...{ result, sheet }} />
+            <Said key={result.judge?.seatId ?? ''} result={result} />
           ))}
         </details>
       ))}
@@ -82,7 +80,7 @@ export function HistoryPart({ history, sheet, show, id }: Told & { readonly id: 
   );
 }
 
-function Said({ result, sheet: { kind } }: { readonly result: EntryResult; readonly sheet: Sheet }) {
+function Said({ result }: { readonly result: EntryResult }) {
   const { t, language } = useWords();
   const { judge, place, of, total, because } = result;
   return (
