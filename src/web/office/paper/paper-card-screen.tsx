@@ -2,6 +2,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { Link } from 'wouter-preact';
 import type { LiveEvent } from '../../shared/live.ts';
 import { useWords } from '../../shared/words.tsx';
+import { concernsClass } from '../office-state.ts';
 import { paths } from '../paths.ts';
 import { FaultNote } from '../pieces/fault-note.tsx';
 import { ScreenHead } from '../pieces/screen-head.tsx';
@@ -55,13 +56,11 @@ export function PaperCardScreen({ showId, paperCardId }: Address) {
   );
 }
 
+/** A signature on the phone overtakes the paper of its card. */
 const concerns =
   (paperCardId: string) =>
-  ({ type, body }: LiveEvent): boolean =>
-    type === undefined ||
-    type === 'card.signed' ||
-    type === 'card.amended' ||
-    (typeof body === 'object' && body !== null && 'paperCardId' in body && body.paperCardId === paperCardId);
+  (event: LiveEvent): boolean =>
+    event.type === 'card.signed' || event.type === 'card.amended' || concernsClass(paperCardId)(event);
 
 interface WorkParts {
   readonly asked: AskedFor<PaperCard>;
