@@ -81,7 +81,7 @@ function PlacingLines({ placing, result, columns }: LinesToShow) {
 /** What each judge's card says of the entry in one figure; the whole cards stand further down. */
 function ByJudge({ result, backNumber }: { readonly result: Result; readonly backNumber: number }) {
   const { t, language } = useWords();
-  const { cards, sheet } = result;
+  const { cards } = result;
   if (cards.length === 0) return null;
   return (
     <ul class="by-judge">
