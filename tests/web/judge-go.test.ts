@@ -258,9 +258,9 @@ describe('other sheets', () => {
     const phone = await judgePhone({ service, browser, setting });
     await phone.openGo(0);
     for (const mark of ['7', '6 and a half', '8', '7', '7', '7', '7', '7']) await phone.mark(mark);
-    await see(total(phone)).toHaveText('71 %');
+    await see(total(phone)).toHaveText('70.5 %');
     await phone.page.getByRole('button', { name: 'One more error' }).click();
-    await see(total(phone)).toHaveText('69 %');
+    await see(total(phone)).toHaveText('68.5 %');
     await phone.close();
   });
 

@@ -7,10 +7,13 @@ import type { DayClass } from '../desk/day-types.ts';
 import { goingIn, isRail, maneuversOf, nextEntry } from '../entries.ts';
 import { useParts } from '../parts.tsx';
 import { Screen } from '../screen.tsx';
+import { useWakeLock } from '../wake-lock.ts';
 import { CardStateLine } from './card-state-line.tsx';
 import { ChangesNotice } from './changes-notice.tsx';
 import { GateLine } from './gate-line.tsx';
 import { PatternPart } from './pattern-part.tsx';
+
+const underWay: readonly string[] = ['called', 'under-way'];
 
 export function ClassScreen({ dayClass }: { readonly dayClass: DayClass }) {
   const { t, desk, books } = useParts();
@@ -20,6 +23,7 @@ export function ClassScreen({ dayClass }: { readonly dayClass: DayClass }) {
     return () => desk.marking(null);
   }, [desk, classId]);
   const book = books.of(classId).value;
+  useWakeLock(book.shut.value === null && underWay.includes(dayClass.state));
   const next = useNext(dayClass);
   return (
     <Screen

@@ -23,9 +23,19 @@ export function ShorthandLine({ model, line, open }: LineProps) {
   const field = useRef<HTMLInputElement>(null);
   const faults = useSignal<readonly LineFault[]>([]);
   const notUnderstood = useSignal<readonly string[]>([]);
+  const takeUp = () => {
+    const place = field.current;
+    if (place === null || document.activeElement === place) return;
+    place.focus();
+    place.setSelectionRange(place.value.length, place.value.length);
+  };
   useEffect(() => {
-    if (open.value) field.current?.focus();
+    if (open.value) takeUp();
   }, [open.value]);
+  // A key that was pressed elsewhere begins the line, and the next one is typed into it.
+  useEffect(() => {
+    if (line.value !== '') takeUp();
+  }, [line.value !== '']);
   const clear = () => {
     faults.value = [];
     notUnderstood.value = [];

@@ -12,6 +12,7 @@ import { usePhone } from '../show.ts';
 import { AmendPart } from './amend-part.tsx';
 import { Missing } from './missing.tsx';
 import { Summary } from './summary.tsx';
+import { TendencyPart } from './tendency-part.tsx';
 
 export function SignScreen({ dayClass }: { readonly dayClass: DayClass }) {
   const { t, desk, books } = useParts();
@@ -32,6 +33,7 @@ export function SignScreen({ dayClass }: { readonly dayClass: DayClass }) {
       <CardStateLine dayClass={dayClass} />
       {isSigned ? <AmendPart dayClass={dayClass} /> : <ToSign dayClass={dayClass} />}
       <Summary dayClass={dayClass} />
+      <TendencyPart dayClass={dayClass} />
       <p class="note">{t('judge-sign-caution')}</p>
       {desk.stateOf(classId).value.is === 'signature-refused' ? (
         <p class="heed">{t('judge-sign-again')}</p>

@@ -387,3 +387,11 @@ judge-difference-take-mine = Alles von diesem Telefon
 judge-difference-take-theirs = Alles von dem anderen
 judge-difference-take-picked = Nehmen, was ich gewählt habe
 judge-difference-signed = Die andere Fassung ist schon unterschrieben. Damit Ihre auf den Bogen kommt, nehmen Sie hier die andere und berichtigen sie dann.
+
+# Ihr eigener Maßstab, nur für Sie.
+judge-tendency = Nur für Sie
+judge-tendency-mean = Der Mittelwert Ihrer { $goes } Wertungen ist { $mean }.
+judge-tendency-rose = Sie stiegen um etwa { $by } Punkte auf je zehn Ritte; vielleicht kamen die besseren Ritte einfach spät.
+judge-tendency-fell = Sie fielen um etwa { $by } Punkte auf je zehn Ritte; vielleicht kamen die besseren Ritte einfach früh.
+judge-tendency-level = Über die Startfolge hin sind sie weder gestiegen noch gefallen.
+judge-tendency-own = Auf diesem Telefon aus Ihrem eigenen Bogen gerechnet. Eine Verschiebung ist für sich kein Fehler.

@@ -387,3 +387,11 @@ judge-difference-take-mine = Take all of this phone
 judge-difference-take-theirs = Take all of the other
 judge-difference-take-picked = Take what I picked
 judge-difference-signed = The other version is signed already. To put yours on the card, take the other one here and then amend it.
+
+# Her own scale, for her own eyes.
+judge-tendency = For your own eyes
+judge-tendency-mean = The mean of your { $goes } scores is { $mean }.
+judge-tendency-rose = They rose by about { $by } points over every ten goes; the better goes may simply have come late.
+judge-tendency-fell = They fell by about { $by } points over every ten goes; the better goes may simply have come early.
+judge-tendency-level = They neither rose nor fell over the order of go.
+judge-tendency-own = Worked out on this phone from your own card. Drift is no fault by itself.
