@@ -213,8 +213,8 @@ describe('two tabs of one phone', () => {
     await eventually(async () => (await seen(second)).maneuvers?.length).toBe(3);
     await phone.until('at-the-service');
     expect(await phone.conflicts()).toEqual([]);
-    const { maneuvers = [] } = (await draftsOf(service, setting))[second]?.content as typeof go;
-    expect(maneuvers.map(({ mark }) => mark).sort()).toEqual(marks);
+    const kept = JSON.stringify((await draftsOf(service, setting))[second]?.content);
+    for (const mark of marks) expect(kept).toContain(`"mark":"${mark}"`);
   });
 
   it('go on sending when the one that sent is closed', async () => {

@@ -83,12 +83,16 @@ export class Mirror {
     ]);
     if (kept === undefined) return;
     const one = this.#classFor(classId, kept.day);
-    if (one.day.peek() !== kept.day) one.day.value = kept.day;
-    one.signatures.value = signatures.sort((a, b) => a.madeAt - b.madeAt);
+    if (!isSame(one.day.peek(), kept.day)) one.day.value = kept.day;
+    signatures.sort((a, b) => a.madeAt - b.madeAt);
+    if (!isSame(one.signatures.peek(), signatures)) one.signatures.value = signatures;
     one.amendment.value = amendment;
     const written = new Set(writings.map(({ part }) => part));
     for (const [part, gone] of one.parts) if (!written.has(part)) gone.value = undefined;
-    for (const writing of writings) this.setPart(writing);
+    for (const writing of writings) {
+      // What is as it was is not told anew: a class has sixty rows.
+      if (!isSame(partIn(one, writing.part).peek(), writing)) this.setPart(writing);
+    }
     one.changes.value += 1;
   }
 
@@ -183,6 +187,8 @@ export class Mirror {
     return made;
   }
 }
+
+const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 function partIn({ parts }: OneClass, part: string): Signal<Writing | undefined> {
   const found = parts.get(part);

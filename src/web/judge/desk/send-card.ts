@@ -3,7 +3,7 @@
  * service answers is kept before the next is sent, so that a phone that dies at any moment goes on where it was.
  */
 import type { DayCard, DayClass } from './day-types.ts';
-import { changeClass, type DeskRoom } from './desk-room.ts';
+import { changeClass, changePart, type DeskRoom } from './desk-room.ts';
 import type { ServiceProblem } from './desk-types.ts';
 import { orderPart, type Writing, type Written } from './records.ts';
 import { sendSignature } from './send-signature.ts';
@@ -151,15 +151,19 @@ export function tellSending({ mirror, tabs }: DeskRoom, now: { classId: string; 
   tabs.tell({ kind: 'sending', now });
 }
 
-const changeWriting = (
+async function changeWriting(
   room: DeskRoom,
   { classId, part }: Pick<Writing, 'classId' | 'part'>,
   next: (kept: Writing) => Writing,
-): Promise<void> =>
-  changeClass(room, classId, async (change) => {
+): Promise<void> {
+  await changePart(room, async (change) => {
     const kept = await change.objectStore('writings').get([classId, part]);
-    if (kept !== undefined) await change.objectStore('writings').put(next(kept));
+    if (kept === undefined) return {};
+    const writing = next(kept);
+    await change.objectStore('writings').put(writing);
+    return { writing };
   });
+}
 
 interface RefusedWriting {
   readonly day: DayClass;

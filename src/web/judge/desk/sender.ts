@@ -1,5 +1,6 @@
 /** The one that sends and asks, over and over: what is unsent first, then what is new. One thing at a time. */
 import { type AskingDay, askWholeDay, ClassNews, keepEnding } from './ask-day.ts';
+import type { ServiceProblem } from './desk-types.ts';
 import { Bell, classEvery, dayEvery, waitAfter } from './pace.ts';
 import type { KeptPhone } from './records.ts';
 import { maySend, type Stopped, sendCard } from './send-card.ts';
@@ -21,6 +22,8 @@ export class Sender {
   #dayDue = 0;
   #classDue = 0;
   #isGate = false;
+  /** The service said that the pairing has ended. It is asked once more whenever somebody asks for it. */
+  #isOver = false;
 
   constructor(asking: AskingDay, looking: Looking) {
     this.#asking = asking;
@@ -30,6 +33,7 @@ export class Sender {
 
   /** Asks for everything with the next ring. */
   tryNow(): void {
+    this.#isOver = false;
     this.#dayDue = 0;
     this.#classDue = 0;
     this.bell.ring();
@@ -43,20 +47,25 @@ export class Sender {
 
   async run(ended: AbortSignal): Promise<void> {
     ended.addEventListener('abort', () => this.bell.ring(), { once: true });
-    while (!ended.aborted && !this.#isGate && this.#kept?.ended == null) {
-      const stopped = await this.#once();
+    while (!ended.aborted) {
+      const stopped = this.#isGate || this.#isOver ? undefined : await this.#once();
       if (stopped === undefined) this.#failures = 0;
-      else if (stopped.is === 'ended') await keepEnding(this.#asking, stopped.problem);
-      else this.#failures += 1;
+      else if (stopped.is === 'no-answer') this.#failures += 1;
+      else await this.#over(stopped.problem);
       await this.bell.wait(this.#pause(stopped));
     }
-    // The lock is kept: nobody else would fare better. A ring may find the phone paired anew.
-    while (!ended.aborted) await this.bell.wait(dayEvery);
   }
 
+  async #over(problem: ServiceProblem): Promise<void> {
+    this.#isOver = true;
+    await keepEnding(this.#asking, problem);
+  }
+
+  /** `undefined`: nothing that is kept is known to be of this pairing, which goes on. */
   get #kept(): KeptPhone | undefined {
     const kept = this.#asking.room.mirror.phone.peek();
-    return kept?.thumbprint === this.#asking.thumbprint ? kept : undefined;
+    const isOurs = kept?.thumbprint === this.#asking.thumbprint && kept.ended === null;
+    return isOurs ? kept : undefined;
   }
 
   /** What is new may let more be sent: an entry goes after all, or the phone is paired for its judge again. */
@@ -117,6 +126,7 @@ export class Sender {
       return Math.max(stopped.waitSeconds * 1_000, waitAfter(this.#failures - 1));
     }
     const due = this.#looking.marked().length > 0 ? Math.min(this.#dayDue, this.#classDue) : this.#dayDue;
-    return this.#looking.isSeen() ? Math.max(50, due - performance.now()) : dayEvery;
+    if (this.#isGate || this.#isOver || !this.#looking.isSeen()) return dayEvery;
+    return Math.max(50, due - performance.now());
   }
 }

@@ -51,18 +51,20 @@ export class Tabs {
     }
   }
 
+  /** Whose lock is taken away stops as well. */
   async #turn(work: (ended: AbortSignal) => Promise<void>, options: LockOptions): Promise<void> {
-    await navigator.locks.request(name, options, async () => {
-      clearTimeout(this.#stealing);
-      const turnEnded = new AbortController();
-      this.#releaseHeld = () => turnEnded.abort();
-      this.#sends = true;
-      try {
+    const turnEnded = new AbortController();
+    try {
+      await navigator.locks.request(name, options, async () => {
+        clearTimeout(this.#stealing);
+        this.#releaseHeld = () => turnEnded.abort();
+        this.#sends = true;
         await work(AbortSignal.any([turnEnded.signal, this.#ended.signal]));
-      } finally {
-        this.#sends = false;
-      }
-    });
+      });
+    } finally {
+      turnEnded.abort();
+      this.#sends = false;
+    }
   }
 
   #askWhoSends(work: (ended: AbortSignal) => Promise<void>): void {
