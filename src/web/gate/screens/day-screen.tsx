@@ -4,7 +4,7 @@ import { Link } from 'wouter-preact';
 import { ChoicesBar } from '../../shared/choices-bar.tsx';
 import { dayAt, timeAt } from '../../shared/show-times.ts';
 import { useWords } from '../../shared/words.tsx';
-import { byRing, dayOf, daysOf, firstDay } from '../desk/days.ts';
+import { byRing, dayOf, daysOf, firstDay, isAhead } from '../desk/days.ts';
 import { goers } from '../desk/gate-sheet.ts';
 import type { ClassLine, Show } from '../desk/gate-types.ts';
 import { useDesk } from '../use-desk.ts';
@@ -88,7 +88,9 @@ function ClassRow({ line, timeZone }: { readonly line: ClassLine; readonly timeZ
           <span class="note">
             {scheduledAt !== null && `${timeAt(scheduledAt, { language, timeZone })} · `}
             {t(`shared-state-${state}`)}
-            {going.length > 0 && ` · ${t('gate-checked-in-count', { here, going: going.length })}`}
+            {isAhead(line) &&
+              going.length > 0 &&
+              ` · ${t('gate-checked-in-count', { here, going: going.length })}`}
           </span>
         </span>
         <span aria-hidden="true">›</span>
