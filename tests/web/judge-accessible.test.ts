@@ -10,14 +10,10 @@ vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 
 let service: TestApp;
 let browser: Browser;
-let scored: CardSetting;
-let rail: CardSetting;
 
 beforeAll(async () => {
   service = await buildTestApp();
   browser = await openBrowser();
-  scored = await setUpClass(service, { entries: 3 });
-  rail = await setUpClass(service, { sheet: 'rail-pleasure-first-6', merge: addPlaces, entries: 3 });
 });
 afterAll(async () => {
   await browser.close();
@@ -50,7 +46,7 @@ async function look({ page }: JudgePhone): Promise<void> {
 
 describe.each(lights)('in $language, $theme', (light) => {
   it('the day, the gate sheet, a go with penalties and its sheets, all goes, the signature', async () => {
-    const phone = await phoneIn(scored, light);
+    const phone = await phoneIn(await setUpClass(service, { entries: 3 }), light);
     const { page } = phone;
     await page.goto(`${service.address}/judge`);
     await see(page.locator('html')).toHaveAttribute('data-theme', light.theme);
@@ -90,7 +86,8 @@ describe.each(lights)('in $language, $theme', (light) => {
   });
 
   it('the places of a rail class', async () => {
-    const phone = await phoneIn(rail, light);
+    const rail = { sheet: 'rail-pleasure-first-6', merge: addPlaces, entries: 3 };
+    const phone = await phoneIn(await setUpClass(service, rail), light);
     const { page } = phone;
     await phone.open('/places');
     await page.locator('.rail-numbers button').first().click();
