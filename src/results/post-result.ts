@@ -51,10 +51,7 @@ function mustBeComplete(tabulation: Tabulation): void {
     throw problem('cards_missing', {
       errors: missing.map(({ seat, why }) => ({
         field: `/seats/${seat.seatOrder}`,
-        message:
-          why === 'not-signed'
-            ? 'the card is not signed'
-            : 'an entry was added since: the card must be amended',
+        message: told((speech) => speech.say(`card-${why}`)),
       })),
     });
   }
@@ -93,7 +90,9 @@ function mustFollow({ records, changedSincePosting }: Tabulation, { state, reaso
 function mustSayWhy(changedSincePosting: boolean, reason: string | undefined): void {
   if (!changedSincePosting) throw problem('correction_changes_nothing');
   if (reason !== undefined) return;
-  throw problem('correction_reason_missing', { errors: [{ field: '/reason', message: 'it is missing' }] });
+  throw problem('correction_reason_missing', {
+    errors: [{ field: '/reason', message: told((speech) => speech.say('reason-missing')) }],
+  });
 }
 
 async function append(

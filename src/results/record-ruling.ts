@@ -1,4 +1,5 @@
 /** A tie decided outside the arithmetic: kept with who and why, for ever. */
+import { told } from '../language/index.ts';
 import { appendLine } from '../ledger/index.ts';
 import type { AppParts } from '../platform/app-parts.ts';
 import type { Transaction } from '../platform/database.ts';
@@ -45,24 +46,30 @@ function mustBeIn({ missing }: Tabulation): void {
   if (missing.length === 0) return;
   const errors = missing.map(({ seat }) => ({
     field: '/order',
-    message: `judge ${seat.seatOrder}'s card is not in`,
+    message: told((speech) =>
+      speech.say('card-of-judge-not-in', { judge: speech.say('name-judge', { number: seat.seatOrder }) }),
+    ),
   }));
   throw problem('cards_missing', { detail: 'A tie is ruled on once every card is in.', errors });
 }
 
+type RulingFault = 'too-few' | 'twice' | 'declined' | 'share' | 'no-tie';
+
 function mustFit({ kind, order }: NewRuling, { body, records }: Tabulation): void {
   const about = order.flat();
   const field = '/order';
-  const refuse = (message: string) => problem('ruling_does_not_fit', { errors: [{ field, message }] });
-  if (about.length < 2) throw refuse('A tie has two entries or more.');
-  if (new Set(about).size !== about.length) throw refuse('An entry stands in it twice.');
-  if (kind === 'declined' && order.length > 1)
-    throw refuse('A declined run-off orders nobody: name the tied entries in one group.');
-  if (kind === 'share' && order.length > 1) throw refuse('A shared place is one group.');
+  const refuse = (fault: RulingFault) => {
+    const message = told((speech) => speech.say(`ruling-fault-${fault}`));
+    return problem('ruling_does_not_fit', { errors: [{ field, message }] });
+  };
+  if (about.length < 2) throw refuse('too-few');
+  if (new Set(about).size !== about.length) throw refuse('twice');
+  if (kind === 'declined' && order.length > 1) throw refuse('declined');
+  if (kind === 'share' && order.length > 1) throw refuse('share');
   const ties = body.results.flatMap(({ openTies }) => openTies.map(({ entries }) => entries));
   const earlier = records.rulings.map(({ decision }) => decision.order.flat());
   const isOne = [...ties, ...earlier].some(
     (tied) => tied.length === about.length && tied.every((id) => about.includes(id)),
   );
-  if (!isOne) throw refuse('These entries are not one tie that is open now; name each of its entries once.');
+  if (!isOne) throw refuse('no-tie');
 }

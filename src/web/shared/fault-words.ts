@@ -4,8 +4,3 @@ export interface FaultWords {
   readonly what: string;
   readonly whatToDo: string;
 }
-
-export const noSignal: FaultWords = {
-  what: 'The service does not answer.',
-  whatToDo: 'Is there signal here? Move to where there is, and try again; nothing is lost.',
-};

@@ -34,17 +34,5 @@ export function problemInWords(
   return { what, whatToDo: find(`problem-${code}-do`) ?? whatToDo };
 }
 
-/** The service's catalogue speaks to people already, but for what only a program can follow. */
-export function wordsFor({ code, title, detail, whatToDo, errors = [] }: Problem): FaultWords {
-  switch (code) {
-    case 'invalid_request':
-      return { what: 'That is no code.', whatToDo: sentence(errors[0]?.message ?? title) };
-    case 'pairing_slowed':
-      return { what: sentence(title), whatToDo: `${detail ?? 'Wait a minute.'} Then read the code again.` };
-    default:
-      return { what: sentence(title), whatToDo };
-  }
-}
-
 const sentence = (text: string): string =>
   text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? '' : '.');
