@@ -67,5 +67,5 @@ export function spokenMark(mark: string, { t, language }: Words): string {
   const { isNegative, whole, rest } = parts;
   const half = rest === '' ? 'no' : whole === '0' ? 'only' : 'and';
   const sign = isNegative ? 'minus' : whole === '0' && rest === '' ? 'none' : 'plus';
-  return t('shared-spoken-mark', { sign, half, whole }).trim();
+  return t('shared-spoken-mark', { sign, half, whole: Number(whole) }).trim();
 }

@@ -93,7 +93,7 @@ function ScreenBar({ show, rotation, count }: BarToShow) {
       <button type="button" onClick={() => step(-1)}>
         {t('board-screen-previous')}
       </button>
-      <button type="button" onClick={pause} aria-pressed={isPaused}>
+      <button type="button" onClick={pause}>
         {t(isPaused ? 'board-screen-go-on' : 'board-screen-pause')}
       </button>
       <button type="button" onClick={() => step(1)}>

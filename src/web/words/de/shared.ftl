@@ -60,7 +60,11 @@ shared-spoken-mark = { $sign ->
    *[none] {""}
   } { $half ->
     [only] ein halb
-    [and] { $whole } einhalb
+    [and] { $whole ->
+        [1] eineinhalb
+        [2] zweieinhalb
+       *[other] { $whole } einhalb
+      }
    *[no] { $whole }
   }
 
