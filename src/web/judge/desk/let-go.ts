@@ -1,5 +1,6 @@
 /** The phone is nobody's any more: the service is told, and nothing of the judge stays on it. */
 import { PhoneClient } from '../../../phone/index.ts';
+import { forgetGate } from '../../gate/desk/kept.ts';
 import { forgetKey, keptKey } from '../../shared/kept-key.ts';
 import type { LetGoOutcome } from './desk-types.ts';
 import { Service } from './service.ts';
@@ -17,6 +18,8 @@ export async function letGoOfPhone({ evenUnsent = false } = {}): Promise<LetGoOu
     const told = await tellService();
     await change(store, wipe);
     await forgetKey();
+    // What it saw as the gate's, where it was that.
+    await forgetGate();
     // The tabs of the judge's page hold what they read: they let go of it too.
     const tabs = new BroadcastChannel('ringledger-desk');
     tabs.postMessage({ kind: 'let-go' });
