@@ -212,9 +212,4 @@ export class GateDesk {
   drop(id: string): Promise<boolean> {
     return this.#outbox.drop(id);
   }
-
-  async forget(): Promise<void> {
-    this.#unfollow?.();
-    await this.#shelf.forgetAll();
-  }
 }

@@ -18,7 +18,6 @@ export function ThisDevice() {
       judgeUnsent.value = true;
       return;
     }
-    await desk.forget();
     await forgetGate();
     location.assign(desk.as === 'phone' ? '/pair' : '/office');
   };
