@@ -188,15 +188,14 @@ describe('a signature that the service refuses', () => {
   it('for what the scribe saved in the last moment, shows both; the judge chooses and signs again', async () => {
     for (const entry of [first, second]) await judge.write(entry, goOf(['0', '0', '0']));
     await judge.until('at-the-service');
-    await judge.context.route('**/signatures', async (route) => {
-      await judge.context.unroute('**/signatures');
-      await scribe.tryNow();
-      await scribe.untilGo(first, goOf(['0', '0', '0']));
-      await scribe.write(first, goOf(['2', '0', '0']));
-      await scribe.until('at-the-service');
-      await route.continue();
-    });
+    await judge.context.route('**/signatures', (route) => route.abort());
     await judge.sign();
+    await scribe.tryNow();
+    await scribe.untilGo(first, goOf(['0', '0', '0']));
+    await scribe.write(first, goOf(['2', '0', '0']));
+    await eventually(() => draft(first)).toEqual(goOf(['2', '0', '0']));
+    await judge.context.unroute('**/signatures');
+    await judge.tryNow();
     await judge.until('signature-refused');
     expect(await judge.state()).toMatchObject({
       problem: { code: 'card_differs_from_draft' },
