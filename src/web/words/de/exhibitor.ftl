@@ -129,7 +129,7 @@ exhibitor-wrong-other-what = Was Sie getippt haben, steht noch da. Laden Sie die
 # Was gefragt wurde.
 exhibitor-asked = Was Sie gefragt haben
 exhibitor-asked-sent = Gesendet. Die Antwort wird hier stehen.
-exhibitor-asked-at = Gefragt { $time }. { $about }
+exhibitor-asked-at = Gefragt { $time }. { $about }.
 exhibitor-asked-version = Es geht um Fassung { $version } des Ergebnisses.
 exhibitor-asked-open = Die Meldestelle hat es und hat noch nicht geantwortet.
 exhibitor-asked-answered = Beantwortet

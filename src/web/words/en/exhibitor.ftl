@@ -129,7 +129,7 @@ exhibitor-wrong-other-what = What you typed is still here. Load the page again a
 # What was asked.
 exhibitor-asked = What you asked
 exhibitor-asked-sent = Sent. The answer will stand here.
-exhibitor-asked-at = Asked { $time }, about: { $about }
+exhibitor-asked-at = Asked { $time }. { $about }.
 exhibitor-asked-version = It is about version { $version } of the result.
 exhibitor-asked-open = The office has it and has not answered yet.
 exhibitor-asked-answered = Answered
