@@ -1,5 +1,5 @@
 /** Who goes in a class, and how a judge finds her next. */
-import type { ScoreSheet, SheetManeuver } from '../../engine/sheets/types.ts';
+import type { SheetManeuver } from '../../engine/sheets/types.ts';
 import type { DayClass, DayEntry } from './desk/day-types.ts';
 
 /** Scratched, moved and absent entries do not go; the service says it the same way. */
@@ -11,8 +11,6 @@ const none: readonly SheetManeuver[] = [];
 
 export const maneuversOf = (dayClass: DayClass): readonly SheetManeuver[] =>
   dayClass.pattern?.maneuvers ?? none;
-
-export const sheetOf = (dayClass: DayClass): ScoreSheet => dayClass.sheet;
 
 export const isRail = (dayClass: DayClass): boolean => dayClass.sheet.kind === 'places';
 

@@ -7,7 +7,7 @@ import { shownScore } from '../go/score-parts.ts';
 import { markedSteps, stepsOf } from '../go/steps.ts';
 import type { useParts } from '../parts.tsx';
 
-export interface GoSummary {
+interface GoSummary {
   readonly is: 'blank' | 'under-way' | 'done' | 'ruled';
   readonly words: string;
   readonly figure: string;

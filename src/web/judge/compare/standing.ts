@@ -7,7 +7,7 @@ import type { JudgeScore } from '../../../engine/sheets/types.ts';
 import type { DayClass, DayEntry } from '../desk/day-types.ts';
 import { goingIn, maneuversOf } from '../entries.ts';
 
-export interface Standing {
+interface Standing {
   /** Best first; entries of one level are tied on her card, in the order that she gave them. */
   readonly levels: readonly Level[];
   /** Not written, or not whole yet. */

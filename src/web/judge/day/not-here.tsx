@@ -7,7 +7,7 @@ import type { DayState, ServiceProblem } from '../desk/desk-types.ts';
 import { useParts } from '../parts.tsx';
 import { useArrival } from '../screen.tsx';
 
-export type NoDay = Exclude<DayState['is'], 'here' | 'revoked'> | 'no-store';
+type NoDay = Exclude<DayState['is'], 'here' | 'revoked'> | 'no-store';
 
 interface NotHereProps {
   readonly is: NoDay;

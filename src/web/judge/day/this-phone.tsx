@@ -24,7 +24,7 @@ export function ThisPhone() {
   );
 }
 
-export function Export() {
+function Export() {
   const { t, desk } = useParts();
   const save = async () => saveAs(await desk.exportText());
   return (

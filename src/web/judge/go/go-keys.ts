@@ -1,6 +1,6 @@
 /** The keyboard of a judge at a desk. Figures and signs begin the line of shorthand; single keys do the rest. */
 
-export type GoKey =
+type GoKey =
   | { readonly does: 'line'; readonly begins: string }
   | {
       readonly does:

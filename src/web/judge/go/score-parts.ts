@@ -5,13 +5,13 @@ import type { ScoreSheet } from '../../../engine/sheets/types.ts';
 import type { Words } from '../../shared/words.tsx';
 import { decimalFigure, figure, said, signedFigure } from '../numbers.ts';
 
-export interface ShownPart {
+interface ShownPart {
   /** Id of its words: `judge-part-maneuvers`. */
   readonly label: string;
   readonly text: string;
 }
 
-export interface ShownScore {
+interface ShownScore {
   readonly parts: readonly ShownPart[];
   readonly total: string;
   readonly totalSaid: string;

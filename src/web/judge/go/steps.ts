@@ -23,7 +23,7 @@ export interface ExtraStep {
 }
 
 /** One mark, or one time, for the whole go. */
-export interface WholeStep {
+interface WholeStep {
   readonly kind: 'mark' | 'measure';
   readonly range: MarkRange;
 }

@@ -9,7 +9,7 @@ import { type Change, inTurn, withMark, withNotSeen, withPenalty } from '../go/w
 import { type Designator, designatorsOf } from './designators.ts';
 import type { ReadItem } from './types.ts';
 
-export interface Sheeted {
+interface Sheeted {
   readonly steps: readonly Step[];
   readonly penalties: readonly Penalty[];
   /** Index of the step in hand. */
@@ -18,7 +18,7 @@ export interface Sheeted {
   readonly called: (penalty: Penalty) => string;
 }
 
-export type FilledIn =
+type FilledIn =
   | { readonly ok: true; readonly change: Change /** Of the last mark. */; readonly last: number }
   | { readonly ok: false; readonly faults: readonly LineFault[] };
 

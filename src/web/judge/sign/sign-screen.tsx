@@ -43,7 +43,7 @@ export function SignScreen({ dayClass }: { readonly dayClass: DayClass }) {
 }
 
 /** Asked anew whenever the card changes. */
-export function useSignCheck(dayClass: DayClass) {
+function useSignCheck(dayClass: DayClass) {
   const { desk } = useParts();
   return useDerived(() => {
     desk.contentOf(dayClass.classId).value;
