@@ -1,6 +1,6 @@
 /** The class in hand: cards come in, a tie is ruled, the result is posted, made official and corrected. */
 import { type Browser, expect as expectOfPage, type Page } from '@playwright/test';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import {
   expectAccessible,
   expectNoSidewaysScroll,
@@ -12,6 +12,7 @@ import { goesOf, type JudgedClass, setUpJudgedClass } from '../support/posted-cl
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 
 /** Two cores may be shared by many tests. */
+vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 const see = expectOfPage.configure({ timeout: 20_000 });
 
 let service: TestApp;

@@ -1,6 +1,6 @@
 /** The office comes in: an account is set up, signed in to, guessed at, and a session that ends loses nothing. */
 import { type Browser, expect as expectOfPage, type Page } from '@playwright/test';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { makeFirstAccount } from '../../src/access/index.ts';
 import {
   type Colleague,
@@ -20,6 +20,7 @@ import {
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 
 /** Two cores may be shared by many tests. */
+vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 const see = expectOfPage.configure({ timeout: 20_000 });
 
 let service: TestApp;

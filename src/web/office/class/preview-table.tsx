@@ -50,12 +50,11 @@ function ResultTable({ preview, result }: { readonly preview: Preview; readonly 
           <th scope="col">{t('office-number')}</th>
           <th scope="col">{t('office-exhibitor')}</th>
           {cards.map(({ seatId, judge: name }) => (
-            <th key={seatId} scope="col">
+            <th key={seatId} scope="col" class="judge">
               {name}
             </th>
           ))}
           {hasTotals && <th scope="col">{t('office-total')}</th>}
-          <th scope="col">{t('office-why')}</th>
         </tr>
       </thead>
       <tbody>
@@ -68,12 +67,14 @@ function ResultTable({ preview, result }: { readonly preview: Preview; readonly 
             <th scope="row" class="figures">
               {backNumber}
             </th>
-            <td>{named(name, horse)}</td>
+            <td>
+              {named(name, horse)}
+              <p>{why}</p>
+            </td>
             {cards.map((card) => (
               <td key={card.seatId}>{onCard(card, backNumber)}</td>
             ))}
             {hasTotals && <td>–</td>}
-            <td>{why}</td>
           </tr>
         ))}
       </tbody>
@@ -99,14 +100,8 @@ function PlacingRow({ placing, cards, hasTotals }: PlacingRowParts) {
       <th scope="row" class="figures">
         {backNumber}
       </th>
-      <td>{named(name, horse)}</td>
-      {cards.map((card) => (
-        <td key={card.seatId} class="figures">
-          {onCard(card, backNumber)}
-        </td>
-      ))}
-      {hasTotals && <td class="figures">{total === null ? '' : shownNumber(total)}</td>}
       <td>
+        {named(name, horse)}
         <details>
           <summary>
             {t('office-why')}
@@ -117,6 +112,12 @@ function PlacingRow({ placing, cards, hasTotals }: PlacingRowParts) {
           ))}
         </details>
       </td>
+      {cards.map((card) => (
+        <td key={card.seatId} class="figures">
+          {onCard(card, backNumber)}
+        </td>
+      ))}
+      {hasTotals && <td class="figures">{total === null ? '' : shownNumber(total)}</td>}
     </tr>
   );
 }

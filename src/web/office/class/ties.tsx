@@ -21,13 +21,22 @@ export function Ties({ classId, preview, again }: TiesParts) {
       {openTies.map((tie) => (
         <OneTie key={tie.classEntryIds.join()} {...{ classId, tie, cardsIn, again }} />
       ))}
-      {ownTies.map(({ seatId, judge, backNumbers }) => (
-        <p key={`${seatId} ${backNumbers.join()}`}>
-          {t('office-own-tie', { judge, numbers: backNumbers.join(', ') })}
-        </p>
+      {byJudge(ownTies).map(({ seatId, judge, numbers }) => (
+        <p key={seatId}>{t('office-own-tie', { judge, numbers })}</p>
       ))}
     </>
   );
+}
+
+type OwnTies = Preview['ownTies'];
+
+/** One line for each judge: "283, 288; 249, 252". */
+function byJudge(ties: OwnTies) {
+  const seats = [...new Map(ties.map(({ seatId, judge }) => [seatId, judge]))];
+  return seats.map(([seatId, judge]) => {
+    const hers = ties.filter((tie) => tie.seatId === seatId);
+    return { seatId, judge, numbers: hers.map(({ backNumbers }) => backNumbers.join(', ')).join('; ') };
+  });
 }
 
 interface OneTieParts extends Omit<TiesParts, 'preview'> {

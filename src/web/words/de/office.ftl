@@ -1,6 +1,7 @@
 # Die Meldestelle: Anmelden, die Turniere, der Tag, Telefone, Konten.
 office-one-moment = Einen Augenblick …
 office-done = Fertig
+office-table = Tabelle: { $caption }
 office-reason = Grund
 office-look-at-fields = Bitte die markierten Felder ansehen; was Sie getippt haben, ist noch da.
 office-to-do = Zu tun

@@ -1,6 +1,7 @@
 # The office: signing in, the shows, the day, phones, accounts.
 office-one-moment = One moment …
 office-done = Done
+office-table = Table: { $caption }
 office-reason = Reason
 office-look-at-fields = Look at the fields that are marked; what you typed is still there.
 office-to-do = To do
