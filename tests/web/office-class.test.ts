@@ -130,7 +130,7 @@ describe('the class in hand', () => {
     await page.context().close();
   });
 
-  it('keeps a reason that is being typed, and the place of the cursor, while cards come in', async () => {
+  it('keeps the place of the cursor while cards come in', async () => {
     const judged = await setUpJudgedClass(service, { judges: 2 });
     const page = await openClass(judged);
     const row = part(page, 'Cards').getByRole('row', { name: /Judge 1/ });
