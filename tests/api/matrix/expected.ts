@@ -193,6 +193,6 @@ export const expected: Readonly<Record<string, Row>> = {
   'POST /v1/phone-tokens': row(everyone, 'anywhere'),
 };
 
-/** Pages and their files are there once they are built, and look at no pass. */
+/** Pages and their files look at no pass; those that the service renders ask its own API as anybody would. */
 export const isBuiltPage = (name: string): boolean =>
-  /^GET \/(assets\/.+|pair|judge|office|gate|sw\.js)(\/\*)?$/.test(name);
+  /^GET \/((assets\/.+|pair|judge|office|gate|sw\.js)(\/\*)?|shows\/.+)?$/.test(name);
