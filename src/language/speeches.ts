@@ -6,6 +6,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { LRUCache } from 'lru-cache';
 import Negotiator from 'negotiator';
 import { makeSpeech, type Speech } from '../engine/sentences/speech.ts';
 import type { Told } from '../platform/problems/index.ts';
@@ -56,11 +57,21 @@ function speechIn(language: string): Speech {
   return speech;
 }
 
+const tags = [...speeches.keys()];
+
+/** Browsers send a few dozen different headers; a posted result is asked for thousands of times. */
+const chosen = new LRUCache<string, Speech>({ max: 200 });
+
 /** By Accept-Language (RFC 9110, 12.5.4), English where none of its languages is here. */
 export function speechFor(acceptLanguage: string | undefined): Speech {
-  const headers = { 'accept-language': acceptLanguage ?? first };
-  const [language = first] = new Negotiator({ headers }).languages([...speeches.keys()]);
-  return speechIn(language);
+  const asked = acceptLanguage ?? first;
+  const known = chosen.get(asked);
+  if (known !== undefined) return known;
+  const headers = { 'accept-language': asked };
+  const [language = first] = new Negotiator({ headers }).languages(tags);
+  const speech = speechIn(language);
+  chosen.set(asked, speech);
+  return speech;
 }
 
 /** For the faults that a problem names: they are told once it is known who reads them. */

@@ -4,7 +4,6 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { addPlaces } from '../support/card-setting.ts';
 import { goesOf, type JudgedClass, setUpJudgedClass } from '../support/posted-class.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
-import { passFor } from '../support/test-passes.ts';
 
 let service: TestApp;
 let judged: JudgedClass;
@@ -97,15 +96,14 @@ describe('what is refused', () => {
   });
 
   test('a rule that does not fit is told so in German', async () => {
-    const office = await passFor(service, { role: 'office', showId: judged.showId });
-    const { body: before, headers } = await request(service.app.server)
-      .get(`/v1/shows/${judged.showId}/classes/${judged.classId}`)
-      .use(office)
-      .expect(200);
+    const fresh = await setUpJudgedClass(service, { judges: 1 });
+    const path = `/v1/shows/${fresh.showId}/classes/${fresh.classId}`;
+    const office = fresh.office;
+    const { body: before, headers } = await request(service.app.server).get(path).use(office).expect(200);
     const ties = [{ code: 'share' }, { code: 'form' }];
     const refused = await inGerman(
       request(service.app.server)
-        .patch(`/v1/shows/${judged.showId}/classes/${judged.classId}`)
+        .patch(path)
         .use(office)
         .set('if-match', String(headers.etag))
         .send({ placingRule: { ...before.placingRule, ties } }),

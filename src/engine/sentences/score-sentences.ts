@@ -3,7 +3,7 @@ import type { Exact } from '../numbers/exact.ts';
 import { recordText } from '../numbers/number-text.ts';
 import type { JudgeScore, RulingEffect, ScoreFlag, ScoreSheet } from '../sheets/types.ts';
 import type { Speech } from './speech.ts';
-import { decimal, exactFigure, figure, type Names, signed } from './words.ts';
+import { decimal, exactFigure, figure, type Names, oftenSaid, signed } from './words.ts';
 
 /** Who tells it, on which sheet: it gives the labels of penalties and extra marks. */
 export interface ScoreTeller {
@@ -52,10 +52,14 @@ interface MarkedPart {
 }
 
 function partSentence({ label, mark, counts }: MarkedPart, teller: ScoreTeller): string {
-  const part = { label, points: shown(mark, teller) };
-  return counts.equals(mark)
-    ? teller.speech.say('score-part', part)
-    : teller.speech.say('score-part-counts', { ...part, counts: shown(counts, teller) });
+  const { speech, sheet } = teller;
+  const key = [sheet.kind, label, mark.toFraction(), counts.toFraction()].join('\n');
+  return oftenSaid(key, speech, () => {
+    const part = { label, points: shown(mark, teller) };
+    return counts.equals(mark)
+      ? speech.say('score-part', part)
+      : speech.say('score-part-counts', { ...part, counts: shown(counts, teller) });
+  });
 }
 
 function maneuverSentences({ parts }: JudgeScore, teller: ScoreTeller): readonly string[] {

@@ -49,13 +49,13 @@ const ordering = { type: 'ordinal', useGrouping: false };
 export const inOrder = (value: number) => new FluentNumber(value, ordering);
 
 /** Numbers count judges and places: they choose the plural, and are never grouped by thousands. */
-const wrapped = (given: SpeechArguments) =>
-  Object.fromEntries(
-    Object.entries(given).map(([name, value]) => [
-      name,
-      typeof value === 'number' ? new FluentNumber(value, counting) : value,
-    ]),
-  );
+function wrapped(given: SpeechArguments): Record<string, string | FluentNumber> {
+  const args: Record<string, string | FluentNumber> = {};
+  for (const [name, value] of Object.entries(given)) {
+    args[name] = typeof value === 'number' ? new FluentNumber(value, counting) : value;
+  }
+  return args;
+}
 
 /**
  * What a message may call: `COUNT(2)` two, `ORDINAL(2)` second, `CAPITAL("judge 2")` Judge 2. The words themselves
