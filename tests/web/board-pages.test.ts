@@ -42,7 +42,8 @@ describe('the board without JavaScript', () => {
     const page = await phone.newPage();
     await page.goto(service.address);
     await page.getByRole('link', { name: 'Larch Valley Spring Show' }).click();
-    await see(page.getByText('This page does not move by itself')).toBeVisible();
+    await see(page.locator('noscript')).toBeVisible();
+    expect(await page.locator('noscript').innerText()).toContain('does not move by itself');
     await page.getByRole('link', { name: /Class 1/ }).click();
     const first = page.locator('.placing tbody').first();
     await see(first).toContainText('102');
@@ -83,12 +84,18 @@ describe('the board without JavaScript', () => {
   });
 
   it('says of cards that are not published when they will be', async () => {
-    const { prisma } = service.parts.db;
-    const where = { id: judged.classId };
-    await prisma.showClass.update({ where, data: { publishCards: 'never' } });
-    const html = await (await fetch(`${show}/classes/1`)).text();
-    await prisma.showClass.update({ where, data: { publishCards: 'with-posting' } });
-    expect(html).toContain('The show does not publish the cards of this class.');
+    const words = {
+      never: 'The show does not publish the cards of this class.',
+      'when-official': 'The cards of this class are published when the result is official.',
+    };
+    for (const [publishCards, said] of Object.entries(words)) {
+      const closed = await setUpJudgedClass(service, { publishCards });
+      await closed.sign(0, goesOf(['1', '1', '1'], ['0', '0', '0'], ['-1', '0', '0']));
+      expect((await closed.publish('provisional')).status).toBe(201);
+      const html = await (await fetch(`${service.address}/shows/${closed.showId}/classes/1`)).text();
+      expect(html).toContain(said);
+      expect(html).not.toContain('Card of Judge 1');
+    }
   });
 });
 

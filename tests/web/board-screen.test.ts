@@ -80,7 +80,8 @@ describe('the board on a screen', () => {
     const wall = await browser.newContext({ ...large, javaScriptEnabled: false });
     const page = await wall.newPage();
     await page.goto(screen);
-    await see(page.getByText('In this browser the sheets do not take turns')).toBeVisible();
+    await see(page.locator('noscript')).toBeVisible();
+    expect(await page.locator('noscript').innerText()).toContain('do not take turns by themselves');
     await see(page.locator('.slide')).toHaveCount(3);
     expect(await page.locator('meta[http-equiv]').count()).toBe(0);
     await wall.close();
