@@ -137,10 +137,15 @@ describe('setting up an account', () => {
 
   it('says that a code is not good, and leaves it to be put right', async () => {
     const page = await openOffice('/set-up');
-    await page.getByLabel('Set-up code').fill('XXXX-XXXX-XXXX-XXXX');
+    const code = page.getByLabel('Set-up code');
+    await code.fill('too short');
     await page.keyboard.press('Enter');
-    await see(page.getByRole('alert')).toContainText(/code/);
-    await see(page.getByLabel('Set-up code')).toHaveValue('XXXX-XXXX-XXXX-XXXX');
+    await see(page.locator('.field-fault')).toContainText('25 letters and digits');
+    await code.fill('XXXXX-XXXXX-XXXXX-XXXXX-XXXXX');
+    await page.keyboard.press('Enter');
+    await see(page.getByRole('alert')).toContainText('not good');
+    await see(code).toHaveValue('XXXXX-XXXXX-XXXXX-XXXXX-XXXXX');
+    await expectAccessible(page);
     await page.context().close();
   });
 });

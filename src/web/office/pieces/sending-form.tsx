@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { useWords } from '../../shared/words.tsx';
+import { useWords, type Words } from '../../shared/words.tsx';
 import type { Outcome, Refused } from '../ask.ts';
 import { FaultNote } from './fault-note.tsx';
 
@@ -28,7 +28,8 @@ const noFields: ReadonlyMap<string, string> = new Map();
 export function SendingForm<Body>(form: SendingForm<Body>) {
   const { action, send, onDone, children, beside, grave = false, disabled = false, wordsOf } = form;
   const [refused, setRefused] = useState<Refused | undefined>(undefined);
-  const { t } = useWords();
+  const words = useWords();
+  const { t } = words;
   const { busy, once } = useOnce();
   const worded = (found: Refused) =>
     wordsOf?.(found) ??
@@ -54,7 +55,7 @@ export function SendingForm<Body>(form: SendingForm<Body>) {
         if (!disabled) void submit();
       }}
     >
-      {children?.(refused?.fields ?? noFields)}
+      {children?.(refused === undefined ? noFields : fieldsInWords(refused, words))}
       <FaultNote words={refusedWords} points={refused === undefined ? [] : pointsOf(refused)} />
       <div class="buttons">
         <button type="submit" class={grave ? 'grave' : 'main'} aria-disabled={busy || disabled}>
@@ -64,6 +65,19 @@ export function SendingForm<Body>(form: SendingForm<Body>) {
       </div>
     </form>
   );
+}
+
+/**
+ * What is wrong with a field. The service words the form of a field in English alone ("it must be ..."); elsewhere, and
+ * where it is a checker's jargon, the hint under the field says what is asked for.
+ */
+function fieldsInWords({ code, fields }: Refused, { t, language }: Words): ReadonlyMap<string, string> {
+  if (code !== 'invalid_request') return fields;
+  const worded = (message: string) =>
+    language === 'en' && message.startsWith('it must')
+      ? t('office-field-as', { message })
+      : t('office-field-fault');
+  return new Map([...fields].map(([field, message]) => [field, worded(message)]));
 }
 
 /** Faults of fields stand at the fields. */

@@ -1,6 +1,8 @@
 # Die Meldestelle: Anmelden, die Turniere, der Tag, Telefone, Konten.
 office-one-moment = Einen Augenblick …
 office-done = Fertig
+office-field-fault = Das fehlt oder hat nicht die verlangte Form.
+office-field-as = Noch nicht: { $message }.
 office-table = Tabelle: { $caption }
 office-reason = Grund
 office-look-at-fields = Bitte die markierten Felder ansehen; was Sie getippt haben, ist noch da.

@@ -1,6 +1,8 @@
 # The office: signing in, the shows, the day, phones, accounts.
 office-one-moment = One moment …
 office-done = Done
+office-field-fault = This is missing, or not in the form that is asked for.
+office-field-as = Not yet: { $message }.
 office-table = Table: { $caption }
 office-reason = Reason
 office-look-at-fields = Look at the fields that are marked; what you typed is still there.
