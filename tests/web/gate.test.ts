@@ -252,6 +252,7 @@ describe('the announcer', () => {
     await judged.sign(0, goesOf(['0', '0', '0'], ['0', '0', '0'], ['2', '0', '0']));
     await judged.publish('provisional');
     await page.getByRole('link', { name: 'Read the placings' }).click();
+    await see(page.locator('.reading-page')).toContainText('Judge: Judge 1');
   });
 
   it('reads from the last place to the first, one at a time, by keys and by touch', async () => {
