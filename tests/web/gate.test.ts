@@ -218,7 +218,7 @@ describe('the gate', () => {
     await page.getByLabel('Language').selectOption('de');
     await see(page.getByRole('heading', { name: 'Ohne Bahn' })).toBeVisible();
     await expectAccessible(page);
-    expect(await page.locator('body').innerText()).not.toMatch(/gate-|shared-/);
+    expect(await page.locator('body').textContent()).not.toMatch(/gate-|shared-/);
   });
 
   it('leaves nothing on the phone that it let go', async () => {
