@@ -163,7 +163,7 @@ async function addClass(
   { shared, number, createdAt }: { shared: Record<string, string>; number: number; createdAt: Date },
 ): Promise<ClassOfGround> {
   const { prisma } = parts.db;
-  const { showId = '', personId = '', otherPersonId = '', entryId = '' } = shared;
+  const { showId = '', personId = '', otherPersonId = '', entryId = '', patternId = '' } = shared;
   const [classId, first, second, classEntryId] = Array.from({ length: 4 }, () => parts.ids.next()) as [
     string,
     string,
@@ -172,7 +172,15 @@ async function addClass(
   ];
   await prisma.showClass.create({
     data: {
-      ...{ id: classId, showId, number, name: `Class ${number}`, discipline: 'Barrels', createdAt },
+      ...{
+        id: classId,
+        showId,
+        number,
+        name: `Class ${number}`,
+        discipline: 'Barrels',
+        patternId,
+        createdAt,
+      },
       ...{ sheetId: await timedSheet(parts), drawSeed: 'larch', placingRule: rule as Prisma.InputJsonObject },
     },
   });
