@@ -3,13 +3,21 @@ import { Link } from 'wouter-preact';
 import type { DayClass } from '../desk/day-types.ts';
 import { useParts } from '../parts.tsx';
 import { useTimeZone } from '../show.ts';
-import { cardStateWords, timeOf } from '../state-words.ts';
+import { cardStateWords, dayOf, timeOf } from '../state-words.ts';
 
-export function ClassLine({ dayClass }: { readonly dayClass: DayClass }) {
+interface ClassLineParts {
+  readonly dayClass: DayClass;
+  /** Where no heading says which day it is. */
+  readonly withDay?: boolean;
+}
+
+export function ClassLine({ dayClass, withDay = false }: ClassLineParts) {
   const { t, desk, words } = useParts();
   const told = { words, timeZone: useTimeZone() };
   const { classId, number, name, division, ring, scheduledAt, state, seatRole, withdrawn } = dayClass;
-  const where = [ring, scheduledAt === null ? null : timeOf(scheduledAt, told), division];
+  const when =
+    scheduledAt === null ? [] : [...(withDay ? [dayOf(scheduledAt, told)] : []), timeOf(scheduledAt, told)];
+  const where = [ring, ...when, division];
   return (
     <li>
       <Link href={`/classes/${classId}`}>

@@ -2,6 +2,7 @@
 import { useEffect } from 'preact/hooks';
 import { ChoicesBar } from '../../shared/choices-bar.tsx';
 import type { Day, DayClass } from '../desk/day-types.ts';
+import type { CardState } from '../desk/desk-types.ts';
 import { useParts } from '../parts.tsx';
 import { Screen } from '../screen.tsx';
 import { dayOf, signalWords } from '../state-words.ts';
@@ -19,13 +20,25 @@ export function DayScreen({ day, onLanguage }: DayProps) {
   const { show, judge, role } = day.phone;
   useEffect(() => desk.marking(null), [desk]);
   const told = { words, timeZone: show.timeZone };
+  const toDo = day.classes.filter((one) => isToDo(one, desk.stateOf(one.classId).value.is));
+  const others = day.classes.filter((one) => !toDo.includes(one));
   return (
     <Screen title={show.name} over={t(`judge-phone-of-${role}`, { judge: judge.name })}>
       {show.kind === 'practice' ? <p class="heed">{t('shared-practice')}</p> : null}
       <LeftBehindPart />
       <FirstHint />
       {day.classes.length === 0 ? <p class="empty">{t('judge-day-empty')}</p> : null}
-      {byDay(day.classes, (at) => dayOf(at, told)).map(({ title, classes }) => (
+      {toDo.length > 0 ? (
+        <section aria-label={t('judge-day-to-do')}>
+          <h2>{t('judge-day-to-do')}</h2>
+          <ul class="classes">
+            {toDo.map((dayClass) => (
+              <ClassLine key={dayClass.classId} dayClass={dayClass} withDay />
+            ))}
+          </ul>
+        </section>
+      ) : null}
+      {byDay(others, (at) => dayOf(at, told)).map(({ title, classes }) => (
         <section key={title} aria-label={title || t('judge-day-no-time')}>
           <h2>{title || t('judge-day-no-time')}</h2>
           <ul class="classes">
@@ -45,6 +58,12 @@ export function DayScreen({ day, onLanguage }: DayProps) {
     </Screen>
   );
 }
+
+const over: ReadonlySet<string> = new Set(['cancelled', 'combined', 'provisional', 'official', 'corrected']);
+
+/** What waits for her comes first, whatever the program says. */
+const isToDo = ({ withdrawn, state }: DayClass, card: CardState['is']): boolean =>
+  !withdrawn && !over.has(state) && !card.startsWith('signed-');
 
 /** In the order of the program; a class that has no time yet stands at the end. */
 function byDay(classes: readonly DayClass[], nameOf: (instant: string) => string) {

@@ -7,6 +7,7 @@ judge-day = Prüfungen
 judge-phone-of-judge = Richter: { $judge }
 judge-phone-of-scribe = Schreiber für { $judge }
 judge-day-empty = Noch keine Prüfung. Sie erscheinen hier, sobald die Meldestelle die Richter einteilt.
+judge-day-to-do = Noch zu richten
 judge-day-no-time = Noch ohne Zeit
 judge-look-again = Noch einmal nachsehen
 judge-referee = Schiedsrichter, gefragt nur, wo die beiden Richter abweichen

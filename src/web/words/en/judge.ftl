@@ -7,6 +7,7 @@ judge-day = Classes
 judge-phone-of-judge = Judge { $judge }
 judge-phone-of-scribe = Scribe for judge { $judge }
 judge-day-empty = No class yet. They appear here as soon as the office seats the panel.
+judge-day-to-do = To do
 judge-day-no-time = Without a time yet
 judge-look-again = Look again
 judge-referee = referee, asked only where the two judges differ
