@@ -41,11 +41,13 @@ export function LateEntryForm({ showId, entries, exhibitors, horses, classes, on
   const { next, between } = freeNumbers(taken.map(({ backNumber }) => backNumber));
   const text = typedNumber ?? String(next);
   const number = numberIn(text);
-  const wearer = taken.find(({ backNumber }) => backNumber === number);
+  const wearer = taken.find((entry) => entry.backNumber === number && !isOurs(entry, made.current));
   const open = classes.filter(takesEntries).toSorted((a, b) => a.number - b.number);
   const isLate = open.some(({ id, state }) => classIds.includes(id) && state !== 'setting-up');
   const ready = exhibitor.name.trim() !== '' && horse.name.trim() !== '' && number !== undefined && !wearer;
   const send = async (): Promise<Outcome<LateEntryOutcome>> => {
+    // The number that is sent stays, though the list of entries may hold it by the time the answer comes.
+    setTypedNumber(text);
     const outcome = await sendLateEntry(
       showId,
       {
@@ -126,6 +128,10 @@ export function LateEntryForm({ showId, entries, exhibitors, horses, classes, on
     </SendingForm>
   );
 }
+
+/** Made by this very form, whose answer was lost: sent again it is the same entry. */
+const isOurs = ({ exhibitor, horse }: Entry, made: Made): boolean =>
+  made.exhibitor?.id === exhibitor.id && made.horse?.id === horse.id;
 
 const chosenOf = <More extends object>(chosen: Chosen, more: More) =>
   'id' in chosen ? { id: chosen.id } : { name: chosen.name.trim(), ...more };
