@@ -2,7 +2,7 @@
  * A real browser over the real service: Chromium as it is installed (`browser-for-the-run.ts` finds it), driven by
  * Playwright, whose `expect` waits for what a page is about to show.
  */
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import {
   type Browser,
   type BrowserContext,

@@ -157,7 +157,7 @@ describe('a phone that is let go', () => {
           new Promise<number>((resolve) => {
             const opening = indexedDB.open(name);
             opening.onsuccess = () => {
-              const shelves = [...opening.result.objectStoreNames];
+              const shelves = Array.from(opening.result.objectStoreNames);
               if (shelves.length === 0) return resolve(0);
               const reading = opening.result.transaction(shelves);
               let sum = 0;
