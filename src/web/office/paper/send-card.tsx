@@ -90,7 +90,7 @@ function MissingList({ desk, missing }: MissingParts) {
   const shown = missing.slice(0, mostShown);
   return (
     <div class="missing">
-      <h3>{t('office-paper-missing', { count: missing.length })}</h3>
+      <h2>{t('office-paper-missing', { count: missing.length })}</h2>
       <ul>
         {speech !== undefined &&
           shown.map((fault, index) => (

@@ -11,7 +11,7 @@ export function TieFields({ desk }: { readonly desk: TypingDesk }) {
   const numberOf = (id: string) => desk.card.entries.find((entry) => entry.id === id)?.backNumber ?? 0;
   return (
     <section class="ties" aria-label={t('office-paper-ties')}>
-      <h3>{t('office-paper-ties')}</h3>
+      <h2>{t('office-paper-ties')}</h2>
       <p class="note">{t('office-paper-ties-what')}</p>
       {ties.map((tie) => (
         <fieldset key={tie.join()} class="go">
