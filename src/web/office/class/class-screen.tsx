@@ -138,7 +138,8 @@ interface PostPartParts {
 function PostPart({ step, classId, preview, etag, judgeOf, again }: PostPartParts) {
   const { t } = useWords();
   const toPost = whatToPost(step);
-  if (toPost === undefined) return null;
+  // The list of cards may be a moment ahead of the preview: nothing is offered for posting that lacks a card.
+  if (toPost === undefined || preview.cardsMissing.length > 0) return null;
   const isChange = step.is === 'changed-since';
   return (
     <Part title={t(`office-post-head-${toPost}`)}>
