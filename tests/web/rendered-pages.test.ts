@@ -160,6 +160,11 @@ describe('names that are written to break a page', () => {
     const page = await desk.newPage();
     for (const path of ['', '/classes/1', '/screen']) {
       await page.goto(`${service.address}/shows/${named.showId}${path}`);
+      if (path === '/screen') {
+        await see(page.locator('.slide')).toHaveCount(1);
+        // From now to next to what was posted.
+        for (const _ of ['next', 'posted']) await page.keyboard.press('ArrowRight');
+      }
       await see(page.getByText('window.broken').first()).toBeVisible();
       expect(await page.evaluate(() => 'broken' in window)).toBe(false);
       expect(await page.locator('img').count()).toBe(0);
