@@ -352,8 +352,8 @@ const holdNoRecord = [
   'PUT /v1/cards/{cardId}/goes/{classEntryId} GoInput',
   'POST /v1/score-sheets ScoreSheetInput',
   // Letters of cones and positions in a pattern.
-  'POST /v1/shows/{showId}/patterns PatternDrawingInput',
-  'PUT /v1/shows/{showId}/patterns/{patternId} PatternDrawingInput',
+  'POST /v1/shows/{showId}/patterns /drawing PatternDrawingInput',
+  'PUT /v1/shows/{showId}/patterns/{patternId} /drawing PatternDrawingInput',
   // A class has no seats yet when it is made; what its rule names is held against the panel as soon as there is one.
   'POST /v1/shows/{showId}/classes PlacingRuleInput',
 ];
