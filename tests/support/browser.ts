@@ -2,6 +2,7 @@
  * A real browser over the real service: Chromium as it is installed (`browser-for-the-run.ts` finds it), driven by
  * Playwright, whose `expect` waits for what a page is about to show.
  */
+import { fileURLToPath } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
 import {
   type Browser,
@@ -35,14 +36,36 @@ export const openPhone = (browser: Browser, options: BrowserContextOptions = {})
 export const openDesk = (browser: Browser, options: BrowserContextOptions = {}): Promise<BrowserContext> =>
   browser.newContext({ viewport: deskSize, locale: 'en-US', ...options });
 
-/** WCAG 2.2, levels A and AA, as far as a program can tell (axe-core). */
+/** WCAG 2.2, levels A and AA, as far as a program can tell (axe-core); and a picture of it for whoever looks. */
 export async function expectAccessible(page: Page): Promise<void> {
+  await takePicture(page);
   const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
   const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
   const found = violations.map(
     ({ id, help, nodes }) => `${id}: ${help}\n  ${nodes.map(({ html }) => html).join('\n  ')}`,
   );
   expect(found).toEqual([]);
+}
+
+const pictures = fileURLToPath(new URL('../../.ringledger/pictures/', import.meta.url));
+
+/** Into `.ringledger/pictures/`, named by what is shown: `390-de-dark judge goes heading-of-the-screen.png`. */
+async function takePicture(page: Page): Promise<void> {
+  const [language, light, heading] = await page.evaluate(() => [
+    document.documentElement.lang,
+    document.documentElement.dataset.theme ?? 'device',
+    document.querySelector('h1')?.textContent ?? '',
+  ]);
+  const where = new URL(page.url()).pathname
+    .replace(/[0-9a-f-]{36}/g, '')
+    .split('/')
+    .filter(Boolean);
+  const words = [`${page.viewportSize()?.width}-${language}-${light}`, ...where, heading];
+  const name = words
+    .join(' ')
+    .replace(/[^\p{L}\p{N} -]+/gu, '')
+    .slice(0, 120);
+  await page.screenshot({ path: `${pictures}${name}.png`, fullPage: true });
 }
 
 /** Nothing is wider than the screen. */

@@ -5,18 +5,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import {
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  type Page,
-  expect as see,
-} from '@playwright/test';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from '@playwright/test';
 import { makeInvitation } from '../../src/access/phones/invitations.ts';
 import type { CardContent } from '../../src/engine/sheets/card-types.ts';
 import type { Go } from '../../src/engine/sheets/types.ts';
 import type { Choice, Desk, LetGoOutcome } from '../../src/web/judge/desk/desk-types.ts';
-import { openPhone } from './browser.ts';
+import { openPhone, see } from './browser.ts';
 import type { CardSetting } from './card-setting.ts';
 import { buildTestApp, type TestApp } from './test-app.ts';
 

@@ -1,7 +1,7 @@
 /** The board while one looks: what is posted comes by itself, by a stream or by asking; a lost connection is said. */
-import { type Browser, type Page, expect as see } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { openBrowser, openPhone } from '../support/browser.ts';
+import { openBrowser, openPhone, see } from '../support/browser.ts';
 import { goesOf, type JudgedClass, setUpJudgedClass } from '../support/posted-class.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 

@@ -1,5 +1,5 @@
 /** The board to look at: without a script, on a phone, on paper, in both languages, in each light. */
-import { type Browser, expect as see } from '@playwright/test';
+import type { Browser } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   deskSize,
@@ -8,6 +8,7 @@ import {
   openBrowser,
   openDesk,
   openPhone,
+  see,
 } from '../support/browser.ts';
 import { goesOf, type JudgedClass, setUpJudgedClass } from '../support/posted-class.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
@@ -43,7 +44,7 @@ describe('the board without JavaScript', () => {
     await page.goto(service.address);
     await page.getByRole('link', { name: 'Larch Valley Spring Show' }).click();
     await see(page.locator('noscript')).toBeVisible();
-    expect(await page.locator('noscript').innerText()).toContain('does not move by itself');
+    await see(page.locator('noscript')).toContainText('does not move by itself');
     await page.getByRole('link', { name: /Class 1/ }).click();
     const first = page.locator('.placing tbody').first();
     await see(first).toContainText('102');

@@ -1,7 +1,7 @@
 /** The board on a screen at the ring: sheets that take turns, stop when told, and give way to what was just posted. */
-import { type Browser, expect as see } from '@playwright/test';
+import type { Browser } from '@playwright/test';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { expectAccessible, expectNoSidewaysScroll, openBrowser, phoneSize } from '../support/browser.ts';
+import { expectAccessible, expectNoSidewaysScroll, openBrowser, phoneSize, see } from '../support/browser.ts';
 import { goesOf, type JudgedClass, setUpJudgedClass } from '../support/posted-class.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 
@@ -81,7 +81,7 @@ describe('the board on a screen', () => {
     const page = await wall.newPage();
     await page.goto(screen);
     await see(page.locator('noscript')).toBeVisible();
-    expect(await page.locator('noscript').innerText()).toContain('do not take turns by themselves');
+    await see(page.locator('noscript')).toContainText('do not take turns by themselves');
     await see(page.locator('.slide')).toHaveCount(3);
     expect(await page.locator('meta[http-equiv]').count()).toBe(0);
     await wall.close();

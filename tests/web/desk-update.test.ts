@@ -1,7 +1,7 @@
 /** The page opens with no network at all, and a newer version waits until no class is being marked. */
-import { type Browser, expect as see } from '@playwright/test';
+import type { Browser } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBrowser, openPhone } from '../support/browser.ts';
+import { openBrowser, openPhone, see } from '../support/browser.ts';
 import { type CardSetting, goOf, setUpClass } from '../support/card-setting.ts';
 import {
   buildDeskPage,

@@ -1,5 +1,5 @@
 /** A family's pages, as a family uses them: on a phone, on a bad connection, without an account. */
-import { type Browser, type Page, expect as see } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
 import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
@@ -8,6 +8,7 @@ import {
   openBrowser,
   openDesk,
   openPhone,
+  see,
 } from '../support/browser.ts';
 import { goesOf, type JudgedClass, setUpJudgedClass } from '../support/posted-class.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';

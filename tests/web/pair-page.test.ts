@@ -1,8 +1,8 @@
 /** A phone is paired in the reader's language, says whose it is, and is let go again. */
-import { type Browser, type Page, expect as see } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { makeInvitation } from '../../src/access/phones/invitations.ts';
-import { expectAccessible, expectNoSidewaysScroll, openBrowser, openPhone } from '../support/browser.ts';
+import { expectAccessible, expectNoSidewaysScroll, openBrowser, openPhone, see } from '../support/browser.ts';
 import { type JudgedClass, setUpJudgedClass } from '../support/posted-class.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 

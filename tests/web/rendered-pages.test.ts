@@ -1,8 +1,8 @@
 /** Pages that the service renders: there without JavaScript, taken over by the browser, in the reader's language. */
-import { type Browser, expect as see } from '@playwright/test';
+import type { Browser } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { withClient } from '../../src/platform/postgres/with-client.ts';
-import { expectAccessible, openBrowser, openDesk, openPhone } from '../support/browser.ts';
+import { expectAccessible, openBrowser, openDesk, openPhone, see } from '../support/browser.ts';
 import { goesOf, type JudgedClass, setUpJudgedClass } from '../support/posted-class.ts';
 import { buildTestApp, type TestApp } from '../support/test-app.ts';
 
@@ -91,7 +91,7 @@ describe('a page that the service renders', () => {
   it('lets nothing behind the question mark pass for a part of the path', async () => {
     const answer = await service.app.inject(`/?showId=${judged.showId}&number=7`);
     expect(answer.statusCode).toBe(200);
-    expect(answer.body).not.toContain(judged.showId + '","number"');
+    expect(answer.body).not.toContain(`${judged.showId}","number"`);
     expect(answer.body).not.toContain('"showId"');
   });
 
