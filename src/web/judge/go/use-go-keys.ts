@@ -18,15 +18,29 @@ interface KeysOf {
 export function useGoKeys({ model, line, open, watch }: KeysOf): void {
   const [, go] = useLocation();
   useEffect(() => {
+    // The first key of a line shows its field; until that has the focus, what a quick hand types belongs to it.
+    let begins = false;
+    const goOnWithLine = ({ key }: KeyboardEvent) => {
+      if (key === 'Enter') document.querySelector<HTMLFormElement>('form.shorthand')?.requestSubmit();
+      else if (key.length === 1) line.value += key;
+    };
     const press = (event: KeyboardEvent) => {
       if (event.defaultPrevented || isElsewhere(event)) return;
+      if (begins && line.value !== '') {
+        event.preventDefault();
+        return goOnWithLine(event);
+      }
       const key = goKey(event);
       if (key === undefined) return;
       event.preventDefault();
       if (key.does === 'line') {
+        begins = true;
         line.value += key.begins;
         open.line.value = true;
       } else act(key.does);
+    };
+    const arrived = ({ target }: FocusEvent) => {
+      if (target instanceof HTMLElement && target.id === 'shorthand') begins = false;
     };
     const turn = (by: -1 | 1) => {
       const { dayClass, entry } = model;
@@ -60,6 +74,10 @@ export function useGoKeys({ model, line, open, watch }: KeysOf): void {
       }
     };
     addEventListener('keydown', press);
-    return () => removeEventListener('keydown', press);
+    addEventListener('focusin', arrived);
+    return () => {
+      removeEventListener('keydown', press);
+      removeEventListener('focusin', arrived);
+    };
   }, [model, line, watch, go]);
 }
