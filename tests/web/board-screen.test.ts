@@ -81,7 +81,7 @@ describe('the board on a screen', () => {
     const page = await wall.newPage();
     await page.goto(screen);
     await see(page.locator('noscript')).toBeVisible();
-    await see(page.locator('noscript')).toContainText('do not take turns by themselves');
+    expect(await page.locator('noscript').textContent()).toContain('do not take turns by themselves');
     await see(page.locator('.slide')).toHaveCount(3);
     expect(await page.locator('meta[http-equiv]').count()).toBe(0);
     await wall.close();
