@@ -25,6 +25,12 @@ const readLastVersion: Statement = {
   text: 'SELECT max(version) AS last FROM posting WHERE class_id = $1::uuid',
 };
 
+/** Whoever asks about the class waits for whoever asked before, so that many at once count each other too. */
+const queueToAsk: Statement = {
+  name: 'queries.queue-to-ask',
+  text: `SELECT pg_advisory_xact_lock(hashtextextended('ringledger: queries ' || $1::text, 0))`,
+};
+
 /** Those taken back within a day count too: otherwise asking and taking back could go on for ever. */
 const countWaiting: Statement = {
   name: 'queries.count-waiting',
@@ -91,6 +97,7 @@ async function mustNotBeTooMany(
     askedAt,
   }: { readonly classId: string; readonly entryId: string | null; readonly askedAt: Date },
 ): Promise<void> {
+  await tx.sql.row(queueToAsk, [classId]);
   const waiting = await tx.sql.row<{ ofClass: number; ofEntry: number }>(countWaiting, [
     classId,
     entryId,

@@ -100,6 +100,12 @@ describe('a family asks about a class', () => {
     expect((await ask()).body.code).toBe('queries_waiting');
     await ask({ backNumber: 102 }).expect(201);
   });
+
+  test('sent all at once, no more of them wait than one after the other', async () => {
+    const answers = await Promise.all(Array.from({ length: 12 }, () => ask()));
+    expect(answers.filter(({ status }) => status === 201)).toHaveLength(5);
+    expect(await listed()).toHaveLength(5);
+  });
 });
 
 describe('whoever has the code follows the query', () => {
