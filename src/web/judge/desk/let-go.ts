@@ -2,6 +2,7 @@
 import { PhoneClient } from '../../../phone/index.ts';
 import { forgetGate } from '../../gate/desk/kept.ts';
 import { forgetKey, keptKey } from '../../shared/kept-key.ts';
+import { forgetRemarks } from '../go/waiting-remarks.ts';
 import type { LetGoOutcome } from './desk-types.ts';
 import { Service } from './service.ts';
 import { change, countUnsent, openStore, wipe } from './store.ts';
@@ -17,6 +18,7 @@ export async function letGoOfPhone({ evenUnsent = false } = {}): Promise<LetGoOu
     if (unsent > 0 && !evenUnsent) return { ok: false, why: 'unsent', unsent };
     const told = await tellService();
     await change(store, wipe);
+    forgetRemarks();
     await forgetKey();
     // What it saw as the gate's, where it was that.
     await forgetGate();
