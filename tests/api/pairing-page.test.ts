@@ -33,6 +33,7 @@ describe('the page /pair, as it is served', () => {
     const policy = String((await get('/pair')).headers['content-security-policy']);
     const rules = new Map(policy.split('; ').map((rule) => [rule.split(' ')[0], rule]));
     expect(rules.get('default-src')).toBe("default-src 'none'");
+    expect(rules.get('object-src')).toBe("object-src 'none'");
     expect(rules.get('script-src')).toBe("script-src 'self'");
     expect(rules.get('style-src')).toBe("style-src 'self'");
     expect(rules.get('connect-src')).toBe("connect-src 'self'");
