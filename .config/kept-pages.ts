@@ -12,7 +12,10 @@ import { build, type Plugin, type Rolldown } from 'vite';
 import type { KeptFile } from '../src/web/worker/kept-file.ts';
 
 /** Pages that are opened where there may be no signal. */
-const pagesOfPhones = ['judge', 'pair'];
+const pagesOfPhones = ['judge', 'pair', 'gate'];
+
+/** Pages that may be put on the home screen; what is put there opens as `/judge`. */
+const pagesToInstall = ['judge', 'pair'];
 
 const source = (path: string): string => fileURLToPath(new URL(`../src/web/${path}`, import.meta.url));
 
@@ -38,7 +41,7 @@ export function keptPages(): Plugin {
     transformIndexHtml: {
       order: 'post',
       handler(_html, { filename }) {
-        if (!pagesOfPhones.some((page) => filename.endsWith(`/${page}/index.html`))) return undefined;
+        if (!pagesToInstall.some((page) => filename.endsWith(`/${page}/index.html`))) return undefined;
         const link = (rel: string, href: string) => ({
           tag: 'link',
           attrs: { rel, href },
@@ -130,7 +133,7 @@ function addWithImports(
 
 /** Every page can load every file of words; a phone keeps those that it shows. */
 const isWordsOfOthers = ({ facadeModuleId }: Rolldown.OutputChunk): boolean =>
-  /\/src\/web\/words\/[a-z]+\/(?!(shared|problems|judge|pair)[\w-]*\.ftl)/.test(facadeModuleId ?? '');
+  /\/src\/web\/words\/[a-z]+\/(?!(shared|problems|judge|pair|gate)[\w-]*\.ftl)/.test(facadeModuleId ?? '');
 
 /** One plain script: a worker that needs a module loader does not start in every browser. */
 async function workerFor(files: readonly KeptFile[]): Promise<string> {

@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -6,6 +7,8 @@ export default defineConfig({
     root: fileURLToPath(new URL('..', import.meta.url)),
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/support/postgres-for-the-run.ts', 'tests/support/browser-for-the-run.ts'],
+    // Tests in a browser wait more than they work: two files go side by side on two processors too.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },
