@@ -1,4 +1,5 @@
 /** Asks for the day, or for one class of it, and keeps what has changed. */
+import { forgetRemarks } from '../go/waiting-remarks.ts';
 import type { Day } from './day-types.ts';
 import type { DeskRoom } from './desk-room.ts';
 import type { ServiceProblem } from './desk-types.ts';
@@ -49,31 +50,39 @@ async function keepDay({ room, thumbprint }: AskingDay, day: Day, etag: string |
     ...{ place: thisPhone, thumbprint, phone: day.phone, etag, ended: null },
     heardAt: new Date().toISOString(),
   };
-  await change(store, async (change) => {
+  const isAnothers = await change(store, async (change) => {
     const before = await phoneIn(change);
-    if (before !== undefined && before.thumbprint !== thumbprint) await pairedAnew(change, before, day);
+    const isNewKey = before !== undefined && before.thumbprint !== thumbprint;
+    const packed = isNewKey && (await pairedAnew(change, before, day));
     await takeClasses(change, day, true);
     await change.objectStore('phone').put(kept);
+    return packed;
   });
+  // They stand beside the store, and would go onto the card of whoever judges now.
+  if (isAnothers) forgetRemarks();
   await mirror.loadAll();
   tabs.tell({ kind: 'all' });
 }
 
 /**
  * Another key. For the same judge the work goes on, but what the old key signed is signed again; the work of anybody
- * else is packed aside.
+ * else is packed aside. Was it?
  */
 async function pairedAnew(
   change: Parameters<typeof packAside>[0],
   before: KeptPhone,
   { phone }: Day,
-): Promise<void> {
+): Promise<boolean> {
   const isSame =
     before.phone?.show.id === phone.show.id && before.phone.judge.personId === phone.judge.personId;
-  if (!isSame) return packAside(change, before);
+  if (!isSame) {
+    await packAside(change, before);
+    return true;
+  }
   for (const { classId } of await change.objectStore('classes').getAll()) {
     await takeBackSignatures(change, classId);
   }
+  return false;
 }
 
 /** One class, as often as somebody looks at it. */

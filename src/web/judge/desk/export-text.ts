@@ -16,9 +16,11 @@ export interface Exported {
     readonly writings: readonly Writing[];
     readonly signatures: readonly KeptSignature[];
   }[];
+  /** Remarks on maneuvers without a mark, by `<class entry>/<position>`; left out: none are told. */
+  readonly remarks?: Readonly<Record<string, string>>;
 }
 
-export function exportOf({ phone, classes }: Exported): string {
+export function exportOf({ phone, classes, remarks = {} }: Exported): string {
   const { phone: head = null, thumbprint = null } = phone ?? {};
   const told = {
     form: exportForm,
@@ -29,8 +31,18 @@ export function exportOf({ phone, classes }: Exported): string {
     phoneId: head?.id ?? null,
     keyThumbprint: thumbprint,
     classes: classes.map(classOf),
+    remarksWithoutMark: Object.entries(remarks).map(remarkOf(classes)),
   };
   return JSON.stringify(told, null, 2);
+}
+
+function remarkOf(classes: Exported['classes']) {
+  const entries = classes.flatMap(({ day }) => day.entries);
+  return ([place, remark]: [string, string]) => {
+    const [entry, position] = place.split('/');
+    const backNumber = entries.find(({ classEntryId }) => classEntryId === entry)?.backNumber ?? null;
+    return { backNumber, maneuver: Number(position), remark };
+  };
 }
 
 function classOf({ day, writings, signatures }: Exported['classes'][number]) {

@@ -1,4 +1,5 @@
 /** The unsent work of another judge is not sent in this one's name, and not thrown away either. */
+import { waitingRemarks } from '../go/waiting-remarks.ts';
 import { exportOf } from './export-text.ts';
 import type { KeptPhone } from './records.ts';
 import { isUnsent, type StoreChange, wipe } from './store.ts';
@@ -8,7 +9,11 @@ export async function packAside(change: StoreChange, phone: KeptPhone): Promise<
   const kept = await change.objectStore('classes').getAll();
   const writings = await change.objectStore('writings').getAll();
   const signatures = await change.objectStore('signatures').getAll();
-  const hasWork = writings.some(isUnsent) || signatures.some(({ state }) => state === 'waiting');
+  const remarks = waitingRemarks();
+  const hasWork =
+    Object.keys(remarks).length > 0 ||
+    writings.some(isUnsent) ||
+    signatures.some(({ state }) => state === 'waiting');
   if (hasWork) {
     const classes = kept.map(({ classId, day }) => ({
       day,
@@ -20,7 +25,7 @@ export async function packAside(change: StoreChange, phone: KeptPhone): Promise<
       leftAt: new Date().toISOString(),
       judge: phone.phone?.judge.name ?? '',
       show: phone.phone?.show.name ?? '',
-      text: exportOf({ phone, classes }),
+      text: exportOf({ phone, classes, remarks }),
     });
   }
   await wipe(change);

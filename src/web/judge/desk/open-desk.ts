@@ -1,6 +1,7 @@
 /** Opens the desk: its verbs and signals over what goes on behind it. */
 import { computed } from '@preact/signals';
 import { keptKey } from '../../shared/kept-key.ts';
+import { waitingRemarks } from '../go/waiting-remarks.ts';
 import { checkContent } from './card-content.ts';
 import { dayStateOf } from './day-state.ts';
 import type { Desk, OpenDesk, SignCheck, SignOutcome } from './desk-types.ts';
@@ -108,7 +109,7 @@ function thePhone(works: DeskWorks): Pick<Desk, PhoneVerbs> {
     exportText: async () => {
       const all = mirror.classIds.peek().flatMap((classId) => mirror.onDesk(classId) ?? []);
       const classes = all.map((one) => ({ ...one, writings: [...one.writings.values()] }));
-      return exportOf({ phone: mirror.phone.peek(), classes });
+      return exportOf({ phone: mirror.phone.peek(), classes, remarks: waitingRemarks() });
     },
     letGo: async (options) => {
       const outcome = await letGoOfPhone(options);

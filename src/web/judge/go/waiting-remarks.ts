@@ -8,7 +8,8 @@ type Waiting = Readonly<Record<string, string>>;
 
 const placeOf = (classEntryId: string, position: number) => `${classEntryId}/${position}`;
 
-function all(): Waiting {
+/** By class entry and position: `<class entry>/<position>`. */
+export function waitingRemarks(): Waiting {
   try {
     return JSON.parse(localStorage.getItem(storedAs) ?? '{}') as Waiting;
   } catch {
@@ -17,11 +18,11 @@ function all(): Waiting {
 }
 
 export const waitingRemark = (classEntryId: string, position: number): string | undefined =>
-  all()[placeOf(classEntryId, position)];
+  waitingRemarks()[placeOf(classEntryId, position)];
 
 /** An empty one is put away. */
 export function keepRemark(classEntryId: string, position: number, remark: string): void {
-  const { [placeOf(classEntryId, position)]: _, ...rest } = all();
+  const { [placeOf(classEntryId, position)]: _, ...rest } = waitingRemarks();
   const next = remark.trim() === '' ? rest : { ...rest, [placeOf(classEntryId, position)]: remark };
   if (Object.keys(next).length === 0) forgetRemarks();
   else localStorage.setItem(storedAs, JSON.stringify(next));
