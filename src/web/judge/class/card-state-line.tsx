@@ -15,7 +15,10 @@ export function CardStateLine({ dayClass }: { readonly dayClass: DayClass }) {
   return (
     <section class="card-state" data-is={state.is} aria-label={t('judge-card')}>
       <p role="status">{cardStateWords(state, told)}</p>
-      <p class="note">{signalWords(desk.signal.value, told)}</p>
+      {/* That there is no signal, the notice at the head of the screen says. */}
+      {desk.signal.value.is === 'no-answer' ? null : (
+        <p class="note">{signalWords(desk.signal.value, told)}</p>
+      )}
       {state.is === 'refused' ? <Problem problem={state.problem} /> : null}
       {state.is === 'signature-refused' ? (
         <Problem problem={state.problem} dismiss={() => desk.dismissSignature(classId)} />

@@ -48,7 +48,10 @@ export function DayScreen({ day, onLanguage }: DayProps) {
           </ul>
         </section>
       ))}
-      <p class="note">{signalWords(desk.signal.value, told)}</p>
+      {/* That there is no signal, the notice at the head of the screen says. */}
+      {desk.signal.value.is === 'no-answer' ? null : (
+        <p class="note">{signalWords(desk.signal.value, told)}</p>
+      )}
       <button type="button" onClick={() => desk.tryNow()}>
         {t('judge-look-again')}
       </button>
