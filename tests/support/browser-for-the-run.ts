@@ -13,9 +13,7 @@ declare module 'vitest' {
   }
 }
 
-/** The shell first: the same engine without a window, and quicker to start. */
 const usualPlaces = [
-  '/usr/bin/chromium-headless-shell',
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
@@ -45,8 +43,7 @@ function installed(): string {
   if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
     console.error('Installing Chromium for the tests of the pages (apt-get install chromium) ...');
     aptGet('update');
-    aptGet('install', '--yes', '--no-install-recommends', 'chromium-headless-shell', 'fonts-dejavu-core');
-    if (browserHere() === undefined) aptGet('install', '--yes', '--no-install-recommends', 'chromium');
+    aptGet('install', '--yes', '--no-install-recommends', 'chromium', 'fonts-dejavu-core');
   }
   const found = browserHere();
   if (found === undefined) throw new Error(howTo);
