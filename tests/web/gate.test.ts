@@ -236,10 +236,12 @@ describe('the gate', () => {
   it('shows nobody any more once the office took the phone off the show', async () => {
     const { body } = await send(service, 'get', `/v1/shows/${judged.showId}/phones`, { pass: judged.office });
     const gate = body.items.find(({ role }: { role: string }) => role === 'gate');
+    await page.context().setOffline(true);
+    await here(101).click();
     await send(service, 'delete', `/v1/shows/${judged.showId}/phones/${gate.id}?why=lost`, {
       pass: judged.office,
     });
-    await here(101).click();
+    await page.context().setOffline(false);
     await see(page.getByRole('heading', { level: 1 })).toHaveText("This device is no longer the gate's");
     await see(page.getByText('class 1, 101 checked in')).toBeVisible();
     await page.reload();
