@@ -92,8 +92,16 @@ function addAssets(app: FastifyInstance, folder: string): void {
     const type = mediaTypes[extname(name)];
     if (type === undefined) throw new Error(`no media type is known for the built file ${name}`);
     const bytes = readFileSync(join(folder, name));
+    if (name.startsWith('icon-192-')) addIconOfBrowsers(app, bytes);
     app.get(`/assets/${name}`, { schema: { hide: true } }, async (_request, reply) =>
       reply.type(type).header('cache-control', 'public, max-age=31536000, immutable').send(bytes),
     );
   }
+}
+
+/** Browsers ask for it by this name where no page has told them of an icon: for a picture or an answer of the API. */
+function addIconOfBrowsers(app: FastifyInstance, bytes: Buffer): void {
+  app.get('/favicon.ico', { schema: { hide: true } }, async (_request, reply) =>
+    reply.type('image/png').header('cache-control', 'public, max-age=86400').send(bytes),
+  );
 }

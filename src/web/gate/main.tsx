@@ -5,6 +5,7 @@ import './gate-sheet.css';
 import './announce.css';
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { keepNewest } from '../shared/keep-pages.ts';
 import { startPage } from '../shared/start-page.tsx';
 import { type OpenedGate, openGate } from './desk/open-gate.ts';
 import { GatePage } from './gate-page.tsx';
@@ -12,6 +13,9 @@ import { NobodyHere } from './screens/nobody-here.tsx';
 import { DeskContext } from './use-desk.ts';
 
 const opening: Promise<OpenedGate> = openGate();
+
+/** Who has no key here needs no page without a network. */
+void opening.then((gate) => (typeof gate === 'string' ? undefined : keepNewest('/gate')));
 
 function Page({ onLanguage }: { readonly onLanguage: () => void }) {
   const opened = useSignal<OpenedGate | undefined>(undefined);

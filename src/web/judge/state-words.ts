@@ -1,5 +1,6 @@
 /** Where a card, a go, the phone is, in words. */
 import { problemInWords } from '../shared/problem-words.ts';
+import { dayAt, timeAt } from '../shared/show-times.ts';
 import type { Words } from '../shared/words.tsx';
 import type { CardState, ServiceProblem, SignalState, WrittenState } from './desk/desk-types.ts';
 
@@ -10,15 +11,11 @@ interface Told {
 
 /** "4:05 pm", in the show's zone. */
 export const timeOf = (instant: string, { words: { language }, timeZone }: Told): string =>
-  new Intl.DateTimeFormat(language, { hour: 'numeric', minute: '2-digit', timeZone }).format(
-    new Date(instant),
-  );
+  timeAt(instant, { language, timeZone });
 
 /** "Saturday, October 31", in the show's zone. */
 export const dayOf = (instant: string, { words: { language }, timeZone }: Told): string =>
-  new Intl.DateTimeFormat(language, { weekday: 'long', day: 'numeric', month: 'long', timeZone }).format(
-    new Date(instant),
-  );
+  dayAt(instant, { language, timeZone });
 
 export function cardStateWords(state: CardState, told: Told): string {
   const { t } = told.words;

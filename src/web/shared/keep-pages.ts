@@ -1,7 +1,7 @@
 /** Has the browser keep the pages of a phone (`worker/`), so that they open with no network at all. */
 
-/** The two pages of a phone. Whoever opens one has both kept. */
-const scopes = ['/judge', '/pair'] as const;
+/** The pages of a phone. Whoever opens one has all kept. */
+const scopes = ['/judge', '/pair', '/gate'] as const;
 
 const script = '/sw.js';
 
@@ -40,4 +40,16 @@ export async function pagesKept(
   await keepPages();
   if (!('serviceWorker' in navigator)) return undefined;
   return navigator.serviceWorker.getRegistration(scope);
+}
+
+/**
+ * For a page on which nobody is in the middle of anything: a newer version is let in as soon as it is here, and shows
+ * when the page is opened next. The page that is open goes on with its own files.
+ */
+export async function keepNewest(scope: (typeof scopes)[number]): Promise<void> {
+  const kept = await pagesKept(scope);
+  if (kept === undefined) return;
+  const letIn = () => kept.waiting?.postMessage('take over');
+  letIn();
+  kept.addEventListener('updatefound', () => kept.installing?.addEventListener('statechange', letIn));
 }

@@ -5,14 +5,21 @@ interface Where {
   readonly timeZone: string;
 }
 
-/** `8:00 AM`, `8:00` */
+/** `8:00 AM`, `08:00` */
 export const timeAt = (instant: string | Date, { language, timeZone }: Where): string =>
   new Date(instant).toLocaleTimeString(language, { timeStyle: 'short', timeZone });
 
 /** `Sat, Oct 31, 8:00 AM` */
 export const dayAndTimeAt = (instant: string | Date, { language, timeZone }: Where): string =>
   new Date(instant).toLocaleString(language, {
-    ...{ weekday: 'short', day: 'numeric', month: 'short', hour: 'numeric', minute: '2-digit' },
+    ...{ weekday: 'short', day: 'numeric', month: 'short', ...clock(language) },
+    timeZone,
+  });
+
+/** `Oct 31, 8:00 AM`, where the weekday is of no use. */
+export const dateAndTimeAt = (instant: string | Date, { language, timeZone }: Where): string =>
+  new Date(instant).toLocaleString(language, {
+    ...{ day: 'numeric', month: 'short', ...clock(language) },
     timeZone,
   });
 
@@ -32,3 +39,9 @@ export function daysBetween(first: string, last: string, language: string): stri
 /** `2026-10-31`: the day that it is there. */
 export const calendarDay = (instant: string | Date, timeZone: string): string =>
   new Date(instant).toLocaleDateString('sv-SE', { timeZone });
+
+/** As `timeAt` writes it: `8:00 AM`, but `08:00` by a clock of 24 hours. */
+function clock(language: string): { readonly hour: 'numeric' | '2-digit'; readonly minute: '2-digit' } {
+  const { hour12 } = new Intl.DateTimeFormat(language, { timeStyle: 'short' }).resolvedOptions();
+  return { hour: hour12 === true ? 'numeric' : '2-digit', minute: '2-digit' };
+}
