@@ -59,7 +59,7 @@ describe('the page /pair, as it is served', () => {
     for (const path of assets()) {
       const asset = await get(path);
       expect(`${path} ${asset.status}`).toBe(`${path} 200`);
-      expect(path).toMatch(/-[\w-]{8}\.(js|css|svg)$/);
+      expect(path).toMatch(/-[\w-]{8}\.(js|css|svg|png|webmanifest)$/);
       expect(asset.headers['cache-control']).toBe('public, max-age=31536000, immutable');
       expect(asset.headers['x-content-type-options']).toBe('nosniff');
     }
