@@ -195,4 +195,4 @@ export const expected: Readonly<Record<string, Row>> = {
 
 /** Pages and their files look at no pass; those that the service renders ask its own API as anybody would. */
 export const isBuiltPage = (name: string): boolean =>
-  /^GET \/((assets\/.+|pair|judge|office|gate|sw\.js)(\/\*)?|shows\/.+)?$/.test(name);
+  /^GET \/((assets\/.+|pair|judge|office|gate|sw\.js|favicon\.ico)(\/\*)?|shows\/.+)?$/.test(name);
