@@ -27,7 +27,7 @@ describe.each(languages)('refusals in "%s"', (language) => {
     );
     const own = new Set([
       ...['no_answer', 'no_problem_details'],
-      ...['key_not_kept', 'key_not_possible', 'key_needs_https'],
+      ...['key_not_kept', 'key_not_possible', 'key_needs_https', 'let_go_not_told'],
     ]);
     const codes = [...text.matchAll(/^problem-([a-z_]+?)(?:-do)? =/gm)].map(([, code = '']) => code);
     const strange = codes.filter((code) => !own.has(code) && !Object.hasOwn(problemCatalogue, code));
